@@ -1,0 +1,2 @@
+export type { DeliveryState } from './delivery-state.js';
+export type * from './ports.js';

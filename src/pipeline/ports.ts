@@ -1,0 +1,153 @@
+import type { CaseFacts } from '../record/index.js';
+import type { DeliveryState } from './delivery-state.js';
+
+/** Which kind of message it is; later kinds join this union. */
+export type MessageKind = 'case';
+
+/** A message as it lies in the journal: the bytes exactly as they came. */
+export interface JournalEntry {
+  readonly caseId: string;
+  readonly kind: MessageKind;
+  readonly source: string;
+  /** The sender's key within kind and case; for a case message the empty string. */
+  readonly naturalKey: string;
+  readonly revision: number;
+  /** ISO 8601 instant with offset, as sent. */
+  readonly sentAt: string;
+  /** SHA-256 of `bytes`, hexadecimal. */
+  readonly hash: string;
+  readonly bytes: Uint8Array;
+  /** Instant of our clock, UTC. */
+  readonly receivedAt: string;
+}
+
+/** What is stored beside the journal for one state of a case. */
+export interface StateToStore {
+  readonly caseId: string;
+  /** Count of the distinct messages of the case. */
+  readonly state: number;
+  /** The record version as JSON text. */
+  readonly version: string;
+  /** One flat row of facts, for counting. */
+  readonly facts: CaseFacts;
+  /** Keyed hashes by which `search` finds the case; never the identifiers themselves. */
+  readonly searchKeys: Readonly<Record<string, string>>;
+}
+
+/** One case, locked against every other writer until the work is done. */
+export interface CaseJournal {
+  /** Every message of the case, oldest first. */
+  entries(): Promise<readonly JournalEntry[]>;
+  append(entry: JournalEntry): Promise<void>;
+  /** Stores version, facts and search keys, and puts the state into the outbox. */
+  saveState(state: StateToStore): Promise<void>;
+}
+
+export interface TimelineEvent {
+  /** Instant of our clock, UTC. */
+  readonly at: string;
+  readonly event:
+    | 'received'
+    | 'received-stale'
+    | 'assessed'
+    | 'queued'
+    | 'superseded'
+    | 'sending'
+    | 'delivered'
+    | 'retry-planned'
+    | 'waiting-patient'
+    | 'dead-letter';
+  /** State number the event is about. */
+  readonly state: number;
+  /** A plain sentence without patient data, where there is more to say. */
+  readonly detail?: string;
+}
+
+export interface StoredCase {
+  readonly caseId: string;
+  readonly source: string;
+  readonly state: number;
+  /** The record version as JSON text. */
+  readonly version: string;
+  readonly delivery: DeliveryState;
+  readonly timeline: readonly TimelineEvent[];
+}
+
+export interface SearchHit {
+  readonly caseId: string;
+  readonly state: number;
+  readonly delivery: DeliveryState['name'];
+  /** Instant of our clock at which the case first came, UTC. */
+  readonly receivedAt: string;
+}
+
+export interface SearchQuery {
+  /** All must match; values are keyed hashes. */
+  readonly searchKeys: Readonly<Record<string, string>>;
+  readonly delivery?: DeliveryState['name'];
+  readonly source?: string;
+  readonly limit: number;
+  /** caseId of the last hit of the page before. */
+  readonly after?: string;
+}
+
+/** Everything durable. Throws StoreUnavailable for faults of the database. */
+export interface RecordStore {
+  /** Runs the work in one transaction under a lock of this case; commits when it returns. */
+  inCase<T>(caseId: string, work: (journal: CaseJournal) => Promise<T>): Promise<T>;
+  read(caseId: string): Promise<StoredCase | undefined>;
+  search(query: SearchQuery): Promise<readonly SearchHit[]>;
+  /** Rejects when the database cannot be written. */
+  ready(): Promise<void>;
+}
+
+/** A claim on the newest state of one case, held until the lease ends. */
+export interface Claim {
+  readonly caseId: string;
+  readonly state: number;
+  /** The record version as JSON text. */
+  readonly version: string;
+  /** Attempts made before this one that counted against the limit. */
+  readonly attempts: number;
+  /** When the case first entered the present run of attempts, UTC instant. */
+  readonly queuedAt: string;
+  /** Grows with every claim; a late result with an old number is refused. */
+  readonly fence: number;
+}
+
+/** What became of one attempt. */
+export type AttemptResult =
+  | { readonly kind: 'delivered'; readonly detail: string; readonly locations: readonly string[] }
+  | {
+      readonly kind: 'retry';
+      readonly failureClass: FailureClass;
+      readonly reason: string;
+      readonly afterMs: number;
+      /** Whether the attempt counts against the limit. */
+      readonly counts: boolean;
+    }
+  | { readonly kind: 'waiting-patient'; readonly reason: string; readonly afterMs: number }
+  | { readonly kind: 'dead-letter'; readonly failureClass: FailureClass; readonly reason: string };
+
+export type FailureClass =
+  | 'destination'
+  | 'unknown'
+  | 'bounded'
+  | 'case'
+  | 'ambiguous'
+  | 'non-conformant-server';
+
+/** The queue of states to deliver. At most one claim per case; the newest state alone is sent. */
+export interface Outbox {
+  /** Takes the due case that has waited longest, or undefined when none is due. */
+  claim(leaseMs: number): Promise<Claim | undefined>;
+  /** @returns false when the claim was lost to another worker; then nothing was written */
+  settle(claim: Claim, result: AttemptResult): Promise<boolean>;
+  /** Keeps a long attempt alive. @returns false when the claim was lost */
+  extend(claim: Claim, leaseMs: number): Promise<boolean>;
+  /** Calls back when something was queued by any process; a hint, not a promise. */
+  onQueued(wake: () => void): Promise<() => Promise<void>>;
+  /** Milliseconds until the next row falls due, or undefined when nothing waits. */
+  nextDueInMs(): Promise<number | undefined>;
+  counts(): Promise<Readonly<Record<DeliveryState['name'], number>>>;
+}

@@ -1,0 +1,35 @@
+/**
+ * One flat row a case version, for counting. Absent answers are null, which never means "no".
+ * Lengths in mm, areas in cm2, times in min, speed in cm2/h, as the names say.
+ */
+export interface CaseFacts {
+  readonly caseId: string;
+  readonly state: number;
+  readonly source: string;
+  readonly unit: string | null;
+  readonly organ: string;
+  readonly site: string | null;
+  /** Keyed pseudonym of the operator. */
+  readonly operator: string;
+  readonly traineePercent: number | null;
+  /** Instant with offset. */
+  readonly scopeInAt: string;
+  readonly resectionOutcome: string;
+  readonly technique: string;
+  readonly pieces: number | null;
+  readonly endoscopicallyComplete: boolean | null;
+  readonly lesionLongAxisMm: number;
+  readonly specimenLongAxisMm: number | null;
+  readonly specimenShortAxisMm: number | null;
+  readonly specimenAreaCm2: number | null;
+  readonly procedureMin: number;
+  readonly dissectionMin: number | null;
+  readonly speedCm2PerH: number | null;
+  readonly defectCircumferencePercent: number | null;
+  readonly strictureFlag: string | null;
+  readonly fibrosis: string | null;
+  readonly intraproceduralBleeding: string | null;
+  readonly muscleInjury: string | null;
+  readonly perforation: boolean | null;
+  readonly specimenRetrieved: boolean | null;
+}

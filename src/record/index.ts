@@ -1,0 +1,1 @@
+export type { CaseFacts } from './case-facts.js';
