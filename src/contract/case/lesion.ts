@@ -1,0 +1,39 @@
+import { z } from 'zod';
+import { lengthCm, lengthMm, oneOf, percent, someOf, uri } from '../scalars.js';
+import * as words from '../words.js';
+
+/** The lesion as the endoscopist saw it. */
+export const lesion = z.strictObject({
+  organ: oneOf(words.ORGANS),
+  site: oneOf(words.SITES).optional(),
+  stomachThird: oneOf(words.STOMACH_THIRDS).optional(),
+  wall: oneOf(words.WALLS).optional(),
+  clockHour: z.number().int().min(1).max(12).optional(),
+  distanceFromIncisorsCm: lengthCm.optional(),
+  distanceFromAnalVergeCm: z.number().min(0).max(200).optional(),
+  circumferencePercent: percent.optional().describe('share of the lumen that the lesion takes'),
+  touchesDentateLine: z.boolean().optional(),
+  longAxisMm: lengthMm.describe('largest extent, estimated through the endoscope'),
+  shortAxisMm: lengthMm.optional().describe('at right angles to the long axis'),
+  tumour: oneOf(words.TUMOURS).optional(),
+  paris: oneOf(words.PARIS_TYPES).optional(),
+  lstType: oneOf(words.LST_TYPES).optional(),
+  jnet: oneOf(words.JNET_TYPES).optional(),
+  kudo: oneOf(words.KUDO_TYPES).optional(),
+  nice: oneOf(words.NICE_TYPES).optional(),
+  ipcl: oneOf(words.IPCL_TYPES).optional(),
+  vesselPattern: oneOf(words.PATTERNS).optional(),
+  surfacePattern: oneOf(words.PATTERNS).optional(),
+  demarcationLine: z.boolean().optional(),
+  predictedDepth: oneOf(words.PREDICTED_DEPTHS).optional(),
+  pragueCircumferentialCm: z.number().min(0).max(40).optional(),
+  pragueMaximumCm: z.number().min(0).max(40).optional(),
+  hiatusFromIncisorsCm: lengthCm.optional(),
+  chromoendoscopy: someOf(words.CHROMOENDOSCOPIES)
+    .optional()
+    .describe('an empty list says that none was used'),
+  images: z
+    .array(z.strictObject({ shows: oneOf(words.IMAGE_SUBJECTS), url: uri }))
+    .max(50)
+    .optional(),
+});

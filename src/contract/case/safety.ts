@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { instant, lengthMm, oneOf } from '../scalars.js';
+import * as words from '../words.js';
+
+/** Bleeding, muscle injury, perforation, and what was done about them. */
+export const safety = z.strictObject({
+  bleeding: oneOf(words.BLEEDING_INTENSITIES)
+    .optional()
+    .describe('worst bleeding between first incision and end that was treated'),
+  vessels: z
+    .array(
+      z.strictObject({
+        site: oneOf(words.VESSEL_SITES).optional(),
+        means: oneOf(words.HAEMOSTASIS_MEANS),
+        bleeding: oneOf(words.BLEEDING_INTENSITIES).optional(),
+        at: instant.optional(),
+      }),
+    )
+    .max(50)
+    .optional()
+    .describe('vessels treated, bleeding or not'),
+  clips: z
+    .array(
+      z.strictObject({
+        phase: oneOf(words.CLIP_PHASES),
+        purpose: oneOf(words.CLIP_PURPOSES),
+        count: z.number().int().min(1).max(50),
+      }),
+    )
+    .max(20)
+    .optional(),
+  muscleInjury: oneOf(words.MUSCLE_INJURIES)
+    .optional()
+    .describe('Sydney grade of deep mural injury, worst place'),
+  perforation: z
+    .strictObject({
+      occurred: z.boolean(),
+      sizeMm: lengthMm.optional(),
+      at: instant.optional(),
+    })
+    .optional(),
+  closure: z
+    .strictObject({
+      kind: oneOf(words.CLOSURES),
+      extent: oneOf(words.CLOSURE_EXTENTS).optional(),
+    })
+    .optional(),
+  siteInspection: z
+    .strictObject({
+      inspectedAt: instant.optional(),
+      visibleVessels: z.boolean().optional(),
+      coagulated: z.boolean().optional(),
+    })
+    .optional()
+    .describe('look at the bed for bleeding and perforation'),
+  stricturePrevention: z
+    .array(
+      z.strictObject({
+        measure: oneOf(words.STRICTURE_MEASURES),
+        doseMg: z.number().gt(0).max(5000).optional(),
+        at: instant.optional(),
+      }),
+    )
+    .max(5)
+    .optional()
+    .describe('an empty list says that none was given'),
+});

@@ -1,0 +1,45 @@
+import { type Checked, failed, passed } from '../kernel/index.js';
+import { type CaseFields, caseSchema } from './case/case.js';
+import { crossProblems, type ReadableCase } from './case/cross-checks.js';
+import { readJson } from './read-json.js';
+import { type Path, shapeProblems, without } from './shape-problems.js';
+
+/** A finished case that has passed every check of the contract. */
+export interface EsdCase {
+  readonly fields: CaseFields;
+  /** JSON Pointer of a number sent with trailing zeros -> decimals that were sent. */
+  readonly decimals: Readonly<Record<string, number>>;
+}
+
+/**
+ * Reads the bytes of a `case` message.
+ *
+ * @returns the case, or every problem at once: of shape, and across those fields that are sound
+ */
+export function parseCase(bytes: Uint8Array): Checked<EsdCase> {
+  const document = readJson(bytes);
+  if (!document.ok) return document;
+  const { value, decimals } = document.value;
+  const shape = caseSchema.safeParse(value);
+  if (!shape.success) {
+    return failed([
+      ...shapeProblems(shape.error.issues, value),
+      ...crossProblems(soundPart(value, shape.error.issues.flatMap(pathsOf))),
+    ]);
+  }
+  const problems = crossProblems(shape.data);
+  return problems.length > 0 ? failed(problems) : passed({ fields: shape.data, decimals });
+}
+
+/** What is left without the broken fields passes the schema with every field optional. */
+function soundPart(value: unknown, paths: readonly Path[]): ReadableCase {
+  const sound = without(value, paths);
+  return isRecord(sound) ? sound : {};
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, never>> =>
+  value !== null && typeof value === 'object';
+
+function pathsOf(issue: { readonly path: Path; readonly keys?: readonly string[] }): Path[] {
+  return issue.keys === undefined ? [issue.path] : issue.keys.map((key) => [...issue.path, key]);
+}
