@@ -1,7 +1,8 @@
-export type { Citation } from './citation.js';
+export type { Basis, Citation } from './citation.js';
 export { determined, type Finding, indeterminate } from './finding.js';
 export { keyedUuid, sha256 } from './hashing.js';
 export { compareInstants, minutesBetween } from './instant.js';
 export { InvariantError, invariant } from './invariant.js';
 export { type Checked, failed, type Problem, passed } from './problem.js';
+export { roundTo } from './rounding.js';
 export { StoreUnavailable } from './unavailable.js';

@@ -15,14 +15,14 @@ export interface CaseFacts {
   /** Instant with offset. */
   readonly scopeInAt: string;
   readonly resectionOutcome: string;
-  readonly technique: string;
+  readonly technique: string | null;
   readonly pieces: number | null;
   readonly endoscopicallyComplete: boolean | null;
   readonly lesionLongAxisMm: number;
   readonly specimenLongAxisMm: number | null;
   readonly specimenShortAxisMm: number | null;
   readonly specimenAreaCm2: number | null;
-  readonly procedureMin: number;
+  readonly procedureMin: number | null;
   readonly dissectionMin: number | null;
   readonly speedCm2PerH: number | null;
   readonly defectCircumferencePercent: number | null;

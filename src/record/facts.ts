@@ -1,0 +1,58 @@
+import { type Finding, roundTo } from '../kernel/index.js';
+import type { CaseFacts } from './case-facts.js';
+import type { RecordVersion } from './version.js';
+
+/** Decimals that a computed number keeps in the facts. */
+const DECIMALS = 3;
+
+/**
+ * The flat row of a record version.
+ *
+ * @param pseudonym makes a keyed pseudonym of an identifier
+ */
+export function toFacts(
+  version: RecordVersion,
+  pseudonym: (identifier: { readonly system: string; readonly value: string }) => string,
+): CaseFacts {
+  const { fields } = version.current.esdCase;
+  const { assessment } = version;
+  const { lesion, resection, specimen, dissection, safety, team, times } = fields;
+  const risk = assessment.strictureRisk;
+  return {
+    caseId: version.caseId,
+    state: version.state,
+    source: fields.source,
+    unit: fields.unit === undefined ? null : pseudonym(fields.unit),
+    organ: lesion.organ,
+    site: lesion.site ?? null,
+    operator: pseudonym(team.operator),
+    traineePercent: team.traineePercent ?? null,
+    scopeInAt: times.scopeInAt,
+    resectionOutcome: resection.outcome,
+    technique: resection.technique ?? null,
+    pieces: resection.pieces ?? null,
+    endoscopicallyComplete: resection.complete ?? null,
+    lesionLongAxisMm: lesion.longAxisMm,
+    specimenLongAxisMm: specimen?.longAxisMm ?? null,
+    specimenShortAxisMm: specimen?.shortAxisMm ?? null,
+    specimenAreaCm2: numberOf(assessment.specimenAreaCm2),
+    procedureMin: numberOf(assessment.procedureMin),
+    dissectionMin: numberOf(assessment.dissectionMin),
+    speedCm2PerH: numberOf(assessment.speedCm2PerH),
+    defectCircumferencePercent: numberOf(mapped(assessment.defectCircumference, (c) => c.percent)),
+    strictureFlag: risk?.kind === 'determined' ? risk.value.flag : null,
+    fibrosis: dissection?.fibrosis ?? null,
+    intraproceduralBleeding: safety?.bleeding ?? null,
+    muscleInjury: safety?.muscleInjury ?? null,
+    perforation: safety?.perforation?.occurred ?? null,
+    specimenRetrieved: specimen?.retrieved ?? null,
+  };
+}
+
+function numberOf(finding: Finding<number>): number | null {
+  return finding.kind === 'determined' ? roundTo(finding.value, DECIMALS) : null;
+}
+
+function mapped<A, B>(finding: Finding<A>, change: (value: A) => B): Finding<B> {
+  return finding.kind === 'determined' ? { ...finding, value: change(finding.value) } : finding;
+}

@@ -1,0 +1,7 @@
+import type { Basis, Citation } from '../kernel/index.js';
+import type { WorkKey } from './bibliography.js';
+
+/** Cites a work of the bibliography; an unknown key does not compile. */
+export function cite(work: WorkKey, place: string, basis: Basis): Citation {
+  return { work, place, basis };
+}

@@ -1,0 +1,2 @@
+export { BIBLIOGRAPHY } from './bibliography.js';
+export { cite } from './cite.js';
