@@ -1,0 +1,10 @@
+export { type Database, type DatabaseOptions, openDatabase } from './database.js';
+export { createOutbox, type OutboxOptions } from './outbox.js';
+export {
+  type OwnPostgres,
+  type OwnPostgresOptions,
+  startOwnPostgres,
+} from './own-postgres/start-own-postgres.js';
+export { createRecordStore } from './record-store.js';
+export type { StoreLog } from './store-log.js';
+export { StoreRefused } from './store-refused.js';

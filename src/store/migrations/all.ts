@@ -1,0 +1,16 @@
+import type { Migration, MigrationProvider } from 'kysely';
+import { journal } from './0001-journal.js';
+import { states } from './0002-states.js';
+import { outbox } from './0003-outbox.js';
+
+/** In the order of their names. Append only: what has run somewhere is never edited again. */
+export const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  '0001-journal': journal,
+  '0002-states': states,
+  '0003-outbox': outbox,
+};
+
+/** Reads no disk: the migrations are part of the program. */
+export const migrationProvider: MigrationProvider = {
+  getMigrations: async () => ({ ...MIGRATIONS }),
+};

@@ -1,0 +1,123 @@
+import type pg from 'pg';
+import type { JournalEntry, StateToStore } from '../pipeline/index.js';
+import { factColumns, factValues } from './fact-columns.js';
+
+/*
+ * The statements of the accepting path. Each is one round trip and prepared once a connection.
+ * The parts of a WITH see one snapshot and not each other's rows
+ * (https://www.postgresql.org/docs/18/queries-with.html#QUERIES-WITH-MODIFYING), so what the
+ * outbox held before is read by `before`, which the change of the outbox waits for.
+ */
+
+const ENTRY_COLUMNS =
+  'case_id, kind, source, natural_key, revision, sent_at, hash, bytes, received_at';
+
+const entryValues = (entry: JournalEntry): readonly unknown[] => [
+  entry.caseId,
+  entry.kind,
+  entry.source,
+  entry.naturalKey,
+  entry.revision,
+  entry.sentAt,
+  entry.hash,
+  Buffer.from(entry.bytes.buffer, entry.bytes.byteOffset, entry.bytes.byteLength),
+  entry.receivedAt,
+];
+
+/** @returns `$from, $from+1, ...` */
+const places = (count: number, from: number): string =>
+  Array.from({ length: count }, (_, i) => `$${from + i}`).join(', ');
+
+const insertEntry = (from: number): string =>
+  `entry as (insert into journal (${ENTRY_COLUMNS}) values (${places(9, from)}))`;
+
+/** A message that changed nothing: kept, and said in the timeline. */
+export const saveStaleEntry = (entry: JournalEntry): pg.QueryConfig => ({
+  name: 'save-stale-entry',
+  text: `
+    with ${insertEntry(1)}
+    insert into timeline (case_id, state, at, event)
+    select $1, coalesce((select state from outbox where case_id = $1), 0),
+      ($9::text)::timestamptz, 'received-stale'`,
+  values: [...entryValues(entry)],
+});
+
+const STATE_PLACES = 5;
+const factPlaces = factColumns();
+const ENTRY_FROM = STATE_PLACES + factPlaces.length + 1;
+
+/** Everything of one new state; with the message that brought it, when it came in this turn. */
+export const saveState = (state: StateToStore, entry: JournalEntry | undefined): pg.QueryConfig => {
+  const values = [
+    state.caseId,
+    state.state,
+    state.version,
+    Object.keys(state.searchKeys),
+    Object.values(state.searchKeys),
+    ...factValues(state.facts),
+  ];
+  return entry === undefined
+    ? { name: 'save-state', text: SAVE_STATE, values }
+    : {
+        name: 'save-state-and-entry',
+        text: SAVE_STATE_AND_ENTRY,
+        values: [...values, ...entryValues(entry)],
+      };
+};
+
+const saveStateText = (entry: string, received: string): string => `
+  with ${entry}
+  before as (
+    select state, status, sending_state from outbox where case_id = $1 for update
+  ),
+  kept as (insert into states (case_id, state, version) values ($1, $2, $3)),
+  counted as (
+    insert into facts (${factPlaces.join(', ')})
+    values (${places(factPlaces.length, STATE_PLACES + 1)})
+    on conflict (case_id) do update
+    set ${factPlaces.map((name) => `${name} = excluded.${name}`).join(', ')}
+  ),
+  forgotten as (delete from search_keys where case_id = $1 and name <> all ($4::text[])),
+  found_by as (
+    insert into search_keys (case_id, name, value)
+    select $1, name, value from unnest($4::text[], $5::text[]) as keys (name, value)
+    on conflict (case_id, name) do update set value = excluded.value
+    where search_keys.value <> excluded.value
+  ),
+  queued as (
+    insert into outbox (case_id, state, status, since, due_at, queued_at)
+    select $1, $2, 'queued', moment, moment, moment
+    from (select clock_timestamp() as moment, count(*) from before) as turn
+    on conflict (case_id) do update set
+      state = excluded.state,
+      queued_at = excluded.queued_at,
+      (status, since, due_at, attempts, reason, failure_class, first_failed_at, last_failed_at) = (
+        select x.* from (
+          select outbox.status, outbox.since, outbox.due_at, outbox.attempts, outbox.reason,
+            outbox.failure_class, outbox.first_failed_at, outbox.last_failed_at
+          where outbox.status = 'sending'
+          union all
+          select 'queued', excluded.since, excluded.due_at, 0, null, null, null, null
+          where outbox.status <> 'sending'
+        ) as x
+      )
+  )
+  insert into timeline (case_id, state, at, event)
+  select $1, state, at, event from (
+    ${received}
+    select 1 as turn, $2::integer as state, clock_timestamp() as at, 'assessed' as event
+    union all
+    select 2, state, clock_timestamp(), 'superseded' from before
+    where status in ('queued', 'waiting-patient')
+      or (status = 'sending' and state <> sending_state)
+    union all
+    select 3, $2::integer, clock_timestamp(), 'queued'
+  ) as events order by turn`;
+
+const SAVE_STATE = saveStateText('', '');
+const SAVE_STATE_AND_ENTRY = saveStateText(
+  `${insertEntry(ENTRY_FROM)},`,
+  `select 0 as turn, $2::integer as state, ($${ENTRY_FROM + 8}::text)::timestamptz as at,
+      'received' as event
+    union all`,
+);
