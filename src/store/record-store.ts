@@ -31,7 +31,7 @@ const PROOF = `
   set local statement_timeout = ${READY_WITHIN_MS - 1_000};
   set local lock_timeout = 1000;
   insert into readiness (proved_at) values (clock_timestamp())
-    on conflict (only) do update set proved_at = excluded.proved_at`;
+    on conflict (single) do update set proved_at = excluded.proved_at`;
 
 /** A database that hangs answers nothing at all, so the waiting ends here and not only there. */
 async function proveWrite({ pool }: Database): Promise<void> {

@@ -74,7 +74,7 @@ export interface TimelineTable {
 
 /** One row, written to prove that the database can be written. */
 export interface ReadinessTable {
-  readonly only: Generated<boolean>;
+  readonly single: Generated<boolean>;
   readonly proved_at: Date;
 }
 

@@ -47,7 +47,7 @@ export const outbox: Migration = {
 
     await sql`
       create table readiness (
-        only boolean primary key default true check (only),
+        single boolean primary key default true check (single),
         proved_at timestamptz not null
       )`.execute(db);
   },
