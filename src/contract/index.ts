@@ -1,5 +1,26 @@
 export { type CaseFields, caseSchema } from './case/case.js';
 export { CROSS_CHECKS } from './case/cross-checks.js';
+export {
+  type CaseSearchFields,
+  caseSearchSchema,
+  DELIVERY_NAMES,
+  parseCaseSearch,
+} from './case-search.js';
+export {
+  keyListSchema,
+  parseKeyList,
+  ROLES,
+  type Role,
+  SOURCE_NAME,
+  type StoredKey,
+  writeKeyList,
+} from './key-list.js';
 export { type EsdCase, parseCase } from './parse-case.js';
 export type { Identifier } from './scalars.js';
+export {
+  DEFAULT_UNIT_SETTINGS,
+  parseUnitSettings,
+  type UnitSettings,
+  unitSettingsSchema,
+} from './unit-settings.js';
 export * from './words.js';
