@@ -1,0 +1,14 @@
+export { addressBundle, type IdentityMode, type PatientLink } from './address.js';
+export { checkBaseUrl, type TargetPermissions } from './base-url.js';
+export { chooseMode, type ModeChoice, type TargetNeeds } from './capability.js';
+export { type Clock, systemClock } from './clock.js';
+export {
+  bearerToken,
+  createFhirClient,
+  type FhirClient,
+  type FhirClientConfig,
+} from './fhir-client.js';
+export type { TargetHealth } from './gate.js';
+export type { DeliveryEvent, DeliveryLog, DeliveryLogFields } from './log.js';
+export { createTarget, type ProbeResult, type Target, type TargetConfig } from './target.js';
+export { createWorker, type Worker, type WorkerDeps, type WorkerOptions } from './worker.js';

@@ -1,0 +1,161 @@
+import { lookup } from 'node:dns/promises';
+import { isIP } from 'node:net';
+import type { CheckedBundle } from '../conformance/index.js';
+import { addressBundle, type IdentityMode, type PatientLink } from './address.js';
+import { hostOf, mayUse, type TargetPermissions } from './base-url.js';
+import { chooseMode, type TargetNeeds } from './capability.js';
+import { classifyReading, classifyTransaction } from './classify.js';
+import type { Clock } from './clock.js';
+import { findDoubles } from './doubles.js';
+import type { FhirClient } from './fhir-client.js';
+import { patientIdentifierOf, readPatientSearch } from './patient.js';
+import type { Failure, Verdict } from './verdict.js';
+
+/** Whether the target can be used now, and how. */
+export type ProbeResult =
+  | { readonly kind: 'usable'; readonly mode: IdentityMode }
+  | { readonly kind: 'unusable'; readonly fault: string; readonly reason: string };
+
+/** The one FHIR server that records go to. */
+export interface Target {
+  /** Asks for its capabilities; must have said `usable` once before anything is delivered. */
+  probe(signal: AbortSignal): Promise<ProbeResult>;
+  /** One attempt to bring one record there. Does not throw for what the server does. */
+  deliver(bundle: CheckedBundle, signal: AbortSignal): Promise<Verdict>;
+}
+
+export interface TargetConfig {
+  readonly client: FhirClient;
+  /** Checked by `checkBaseUrl`. */
+  readonly baseUrl: string;
+  readonly needs: TargetNeeds;
+  /** A Patient that the server does not have: wait for it, or refer by identifier alone. */
+  readonly missingPatient: 'require' | 'logical';
+  readonly allowed: TargetPermissions;
+  readonly clock: Clock;
+  /** Addresses of a host; the system's own resolver unless given. */
+  readonly resolve?: (host: string) => Promise<readonly string[]>;
+}
+
+export function createTarget(config: TargetConfig): Target {
+  let mode: IdentityMode | undefined;
+  return {
+    probe: async (signal) => {
+      const result = await probeTarget(config, signal);
+      if (result.kind === 'usable') mode = result.mode;
+      return result;
+    },
+    deliver: (bundle, signal) =>
+      mode === undefined
+        ? Promise.resolve(NOT_PROBED)
+        : deliverBundle(config, mode, bundle, signal),
+  };
+}
+
+const NOT_PROBED: Failure = {
+  kind: 'failed',
+  failureClass: 'destination',
+  fault: 'not-probed',
+  reason: 'The capabilities of the FHIR server are not known yet.',
+  hold: true,
+};
+
+async function probeTarget(config: TargetConfig, signal: AbortSignal): Promise<ProbeResult> {
+  const host = hostOf(new URL(config.baseUrl));
+  if (isIP(host) === 0) {
+    const addresses = await (config.resolve ?? resolveHost)(host).catch(() => []);
+    if (!mayUse(addresses, host, config.allowed)) {
+      const reason = 'The FHIR server resolves to an address that is not allowed.';
+      return { kind: 'unusable', fault: 'address-refused', reason };
+    }
+  }
+  const answer = await config.client.capabilities(signal);
+  if (answer.kind !== 'answered' || answer.status !== 200 || answer.body.kind !== 'json') {
+    const { fault, reason } = classifyReading(answer, config.clock.now());
+    return { kind: 'unusable', fault, reason };
+  }
+  const choice = chooseMode(answer.body.resource, config.needs);
+  return choice.kind === 'chosen'
+    ? { kind: 'usable', mode: choice.mode }
+    : { kind: 'unusable', fault: choice.fault, reason: choice.reason };
+}
+
+async function resolveHost(host: string): Promise<readonly string[]> {
+  return (await lookup(host, { all: true })).map(({ address }) => address);
+}
+
+async function deliverBundle(
+  config: TargetConfig,
+  mode: IdentityMode,
+  bundle: CheckedBundle,
+  signal: AbortSignal,
+): Promise<Verdict> {
+  const { entryLimit } = config.needs;
+  const entries = bundle.entry?.length ?? 0;
+  if (entryLimit !== undefined && entries > entryLimit) return tooLarge(entries, entryLimit);
+
+  const patient = await resolvePatient(config, bundle, signal);
+  if (patient.kind !== 'literal' && patient.kind !== 'logical') return patient;
+
+  const sent = addressBundle(bundle, mode, patient);
+  const answer = await config.client.transaction(JSON.stringify(sent), signal);
+  const verdict = classifyTransaction(answer, sent, config.clock.now());
+  if (verdict.kind !== 'failed' || verdict.status !== 412 || mode !== 'conditional') {
+    return verdict;
+  }
+  const reason = await findDoubles(config.client, sent, signal);
+  return reason === undefined ? verdict : { ...verdict, failureClass: 'ambiguous', reason };
+}
+
+async function resolvePatient(
+  config: TargetConfig,
+  bundle: CheckedBundle,
+  signal: AbortSignal,
+): Promise<PatientLink | Verdict> {
+  const identifier = patientIdentifierOf(bundle);
+  if (identifier === undefined) return { kind: 'logical' };
+
+  const answer = await config.client.searchPatient(identifier, signal);
+  if (answer.kind !== 'answered' || answer.status !== 200 || answer.body.kind !== 'json') {
+    return classifyReading(answer, config.clock.now());
+  }
+  const match = readPatientSearch(answer.body.resource, identifier);
+  switch (match.kind) {
+    case 'one':
+      return { kind: 'literal', reference: match.reference };
+    case 'none':
+      return config.missingPatient === 'logical'
+        ? { kind: 'logical' }
+        : { kind: 'waiting-patient', reason: 'The FHIR server does not know the patient.' };
+    case 'several':
+      return severalPatients;
+    case 'unusable':
+      return strangeSearch;
+  }
+}
+
+const severalPatients: Failure = {
+  kind: 'failed',
+  failureClass: 'ambiguous',
+  fault: 'several-patients',
+  reason: 'The FHIR server has several patients with the identifier of this one.',
+  hold: false,
+};
+
+const strangeSearch: Failure = {
+  kind: 'failed',
+  failureClass: 'non-conformant-server',
+  fault: 'patient-search',
+  reason: 'The FHIR server did not answer the search for the patient as it was asked.',
+  hold: false,
+};
+
+function tooLarge(entries: number, limit: number): Failure {
+  return {
+    kind: 'failed',
+    failureClass: 'case',
+    fault: 'entry-limit',
+    reason: `The record has ${entries} entries; the FHIR server takes ${limit} in one transaction.`,
+    hold: false,
+  };
+}
