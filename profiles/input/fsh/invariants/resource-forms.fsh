@@ -1,0 +1,64 @@
+Invariant: dr-r-obs-1
+Description: "The Observation is part of a Procedure, by a literal reference"
+Severity: #error
+Expression: "partOf.reference.exists()"
+
+Invariant: dr-r-obs-3
+Description: "A non-cancelled Observation has a value, a component, a member or a reason for absence"
+Severity: #error
+Expression: "status in ('preliminary' | 'final' | 'amended' | 'corrected') implies (value.exists() or component.exists() or hasMember.exists() or dataAbsentReason.exists())"
+
+Invariant: dr-r-obs-4
+Description: "A component has a value or a reason for absence, never both"
+Severity: #error
+Expression: "component.all(value.exists() xor dataAbsentReason.exists())"
+
+Invariant: dr-r-obs-5
+Description: "A group (hasMember) carries no components"
+Severity: #error
+Expression: "hasMember.empty() or component.empty()"
+
+Invariant: dr-r-obs-6
+Description: "Values are of searchable types only: no boolean, integer or string"
+Severity: #error
+Expression: "value.combine(component.value).all($this.is(CodeableConcept) or $this.is(Quantity) or $this.is(dateTime) or $this.is(Period))"
+
+Invariant: dr-r-obs-9
+Description: "A valid computed Observation names its inputs or its rule"
+Severity: #error
+Expression: "status = 'entered-in-error' or derivedFrom.exists() or method.exists()"
+
+Invariant: dr-r-pro-1
+Description: "A completed Procedure starts before it ends"
+Severity: #error
+Expression: "status = 'completed' implies (performed.ofType(Period).start < performed.ofType(Period).end)"
+
+Invariant: dr-r-pro-6
+Description: "A Procedure that was not done gives a reason"
+Severity: #error
+Expression: "status = 'not-done' implies statusReason.exists()"
+
+Invariant: dr-r-dr-2
+Description: "A final, amended, corrected or appended report has issued, performer and at least one result"
+Severity: #error
+Expression: "status in ('final' | 'amended' | 'corrected' | 'appended') implies (issued.exists() and performer.exists() and result.exists())"
+
+Invariant: dr-r-dr-8
+Description: "The resource names the Procedure it belongs to by event-partOf"
+Severity: #error
+Expression: "extension('http://hl7.org/fhir/StructureDefinition/event-partOf').value.ofType(Reference).reference.exists()"
+
+Invariant: dr-r-spm-4
+Description: "An accession number has system and value"
+Severity: #error
+Expression: "accessionIdentifier.exists() implies (accessionIdentifier.system.exists() and accessionIdentifier.value.exists())"
+
+Invariant: dr-r-con-2
+Description: "A Condition entered in error has no clinical status; every other has one"
+Severity: #error
+Expression: "verificationStatus.coding.where(code = 'entered-in-error').exists() xor clinicalStatus.exists()"
+
+Invariant: dr-r-prv-1
+Description: "Provenance has an assembler and a source"
+Severity: #error
+Expression: "agent.where(type.coding.where(code = 'assembler').exists()).exists() and entity.where(role = 'source').exists()"

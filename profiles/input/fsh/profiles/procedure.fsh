@@ -1,0 +1,25 @@
+Profile: EsdProcedure
+Parent: Procedure
+Id: dr-esd-procedure
+Title: "Endoscopic submucosal dissection"
+Description: "The resection of one lesion: its first identifier is the case, a second one the session."
+* insert Published
+* insert Identified
+* insert LocalCoding(code, esd-procedure)
+* performed[x] only Period
+* performer 1..*
+* bodySite 1..*
+* reasonReference 1..1
+* reasonReference only Reference(Lesion)
+* obeys dr-r-pro-1
+* obeys dr-r-pro-6
+
+Profile: SubProcedure
+Parent: Procedure
+Id: dr-sub-procedure
+Title: "Procedure within or after a dissection"
+Description: "Haemostasis, closure, dilatation: only where it has a time or an outcome of its own."
+* insert Published
+* insert Identified
+* code 1..1
+* obeys dr-r-pro-6

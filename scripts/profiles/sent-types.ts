@@ -1,0 +1,18 @@
+/**
+ * The R4 resource types of which the service may send instances. A new type is one more line;
+ * schema, base invariants and their tests follow it with `npm run generate`.
+ */
+export const SENT_TYPES = [
+  'Procedure',
+  'Condition',
+  'Observation',
+  'Specimen',
+  'ServiceRequest',
+  'DiagnosticReport',
+  'Device',
+  'MedicationAdministration',
+  'MedicationStatement',
+  'Media',
+  'Provenance',
+  'Appointment',
+] as const;

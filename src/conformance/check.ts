@@ -1,0 +1,74 @@
+import type { Bundle } from 'fhir/r4.js';
+import type { Problem } from '../kernel/index.js';
+import { brokenInBase } from './base-checks.js';
+import { brokenInBundle, brokenInResource } from './own-invariants.js';
+import { isObject } from './quick/node.js';
+import { type Broken, type Subject, subjectOf } from './resource-check.js';
+import { schemaProblems } from './schema.js';
+import { structureProblems } from './structure.js';
+
+declare const checked: unique symbol;
+
+/** A transaction that has passed every check; only `checkBundle` gives this brand. */
+export type CheckedBundle = Bundle & { readonly [checked]: true };
+
+/** What the gate says; warnings never hold a delivery back. Fits `Checked<CheckedBundle>`. */
+export type BundleCheck =
+  | { readonly ok: true; readonly value: CheckedBundle; readonly warnings: readonly Problem[] }
+  | {
+      readonly ok: false;
+      readonly problems: readonly Problem[];
+      readonly warnings: readonly Problem[];
+    };
+
+/**
+ * Decides whether a Bundle may be sent. Three stages, each with all its problems at once:
+ * the JSON schema of R4, the structure that no schema sees, then the invariants of R4 and our
+ * own together. A stage runs only on what the one before has accepted, because its rules
+ * presuppose it.
+ *
+ * @param bundle what mapping made, or anything at all
+ */
+export function checkBundle(bundle: unknown): BundleCheck {
+  const malformed = schemaProblems(bundle);
+  if (malformed.length > 0) return { ok: false, problems: malformed, warnings: [] };
+  const hollow = structureProblems(bundle);
+  if (hollow.length > 0) return { ok: false, problems: hollow, warnings: [] };
+  const found = brokenInvariants(bundle);
+  const problems = problemsOf(found, 'error');
+  const warnings = problemsOf(found, 'warning');
+  if (problems.length > 0 || !isChecked(bundle)) return { ok: false, problems, warnings };
+  return { ok: true, value: bundle, warnings };
+}
+
+function brokenInvariants(bundle: unknown): readonly Broken[] {
+  const whole = subjectOf(bundle, '');
+  return [
+    ...brokenInBase(whole),
+    ...brokenInBundle(whole),
+    ...resourcesOf(bundle).flatMap((subject) => [
+      ...brokenInBase(subject),
+      ...brokenInResource(subject),
+    ]),
+  ];
+}
+
+function resourcesOf(bundle: unknown): readonly Subject[] {
+  const entries = isObject(bundle) ? bundle['entry'] : undefined;
+  return Array.isArray(entries)
+    ? entries.flatMap((entry, i) =>
+        isObject(entry) && entry['resource'] !== undefined
+          ? [subjectOf(entry['resource'], `/entry/${i}/resource`)]
+          : [],
+      )
+    : [];
+}
+
+function problemsOf(found: readonly Broken[], severity: 'error' | 'warning'): readonly Problem[] {
+  return found.filter(({ rule }) => rule.severity === severity).map(({ problem }) => problem);
+}
+
+/** Gives the brand: called only once every stage has passed. */
+function isChecked(bundle: unknown): bundle is CheckedBundle {
+  return isObject(bundle);
+}

@@ -1,0 +1,1 @@
+export { type BundleCheck, type CheckedBundle, checkBundle } from './check.js';

@@ -1,0 +1,72 @@
+import antithrombotic from '../../profiles/StructureDefinition-dr-antithrombotic.json' with {
+  type: 'json',
+};
+import caseBundle from '../../profiles/StructureDefinition-dr-case-bundle.json' with {
+  type: 'json',
+};
+import complication from '../../profiles/StructureDefinition-dr-complication.json' with {
+  type: 'json',
+};
+import computed from '../../profiles/StructureDefinition-dr-computed.json' with { type: 'json' };
+import device from '../../profiles/StructureDefinition-dr-device.json' with { type: 'json' };
+import drugGiven from '../../profiles/StructureDefinition-dr-drug-given.json' with { type: 'json' };
+import endoscopyFinding from '../../profiles/StructureDefinition-dr-endoscopy-finding.json' with {
+  type: 'json',
+};
+import endoscopyReport from '../../profiles/StructureDefinition-dr-endoscopy-report.json' with {
+  type: 'json',
+};
+import esdProcedure from '../../profiles/StructureDefinition-dr-esd-procedure.json' with {
+  type: 'json',
+};
+import injectate from '../../profiles/StructureDefinition-dr-injectate.json' with { type: 'json' };
+import lesion from '../../profiles/StructureDefinition-dr-lesion.json' with { type: 'json' };
+import media from '../../profiles/StructureDefinition-dr-media.json' with { type: 'json' };
+import pathologyRequest from '../../profiles/StructureDefinition-dr-pathology-request.json' with {
+  type: 'json',
+};
+import provenance from '../../profiles/StructureDefinition-dr-provenance.json' with {
+  type: 'json',
+};
+import specimen from '../../profiles/StructureDefinition-dr-specimen.json' with { type: 'json' };
+import subProcedure from '../../profiles/StructureDefinition-dr-sub-procedure.json' with {
+  type: 'json',
+};
+
+/** As much of a published StructureDefinition as the runner reads. */
+interface Profile {
+  readonly url: string;
+  readonly differential: {
+    readonly element: readonly {
+      readonly path: string;
+      readonly constraint?:
+        | readonly {
+            readonly key: string;
+            readonly severity: string;
+            readonly human: string;
+            readonly expression: string;
+          }[]
+        | undefined;
+    }[];
+  };
+}
+
+/** The published profiles: the rules that run are read from them and stand nowhere else. */
+export const PROFILES: readonly Profile[] = [
+  antithrombotic,
+  caseBundle,
+  complication,
+  computed,
+  device,
+  drugGiven,
+  endoscopyFinding,
+  endoscopyReport,
+  esdProcedure,
+  injectate,
+  lesion,
+  media,
+  pathologyRequest,
+  provenance,
+  specimen,
+  subProcedure,
+];
