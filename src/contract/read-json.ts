@@ -1,25 +1,19 @@
-import { isSafeNumber, LosslessNumber, parse } from 'lossless-json';
+import { parse } from 'lossless-json';
 import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
-
-/** A JSON document, and what plain numbers lose. */
-export interface JsonDocument {
-  readonly value: unknown;
-  /** JSON Pointer of each number that was sent with trailing zeros -> decimals that were sent. */
-  readonly decimals: Readonly<Record<string, number>>;
-}
+import { type PlainDocument, toPlain } from './plain-json.js';
+import { repeatedKeys } from './repeated-keys.js';
 
 const MAX_DEPTH = 16;
-/** Tab, line feed and carriage return are the only control characters that text may hold. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const CONTROL = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
 
 /**
- * Reads the bytes of a message as JSON, refusing what could be read in two ways: other encodings
- * than UTF-8, repeated keys, numbers that a double cannot hold, ill-formed Unicode.
+ * Reads the bytes of a message as JSON. What could be read in two ways is no value but a fault:
+ * repeated keys, numbers that a double cannot hold, ill-formed Unicode.
  *
  * Source: RFC 8259 sections 4, 6, 8.1 and 8.2 (interoperability).
+ *
+ * @returns the document with its faults, or the one problem for which there is no document
  */
-export function readJson(bytes: Uint8Array): Checked<JsonDocument> {
+export function readJson(bytes: Uint8Array): Checked<PlainDocument> {
   const text = decode(bytes);
   if (text === undefined) {
     return refuse('not-utf-8', 'The body is not UTF-8.', 'JSON in UTF-8 without byte order mark');
@@ -33,98 +27,24 @@ export function readJson(bytes: Uint8Array): Checked<JsonDocument> {
   return readText(text);
 }
 
-function readText(text: string): Checked<JsonDocument> {
+function readText(text: string): Checked<PlainDocument> {
   let parsed: unknown;
   try {
-    parsed = parse(text);
-  } catch (error) {
-    const repeated = error instanceof Error && error.message.startsWith('Duplicate key');
-    return repeated
-      ? refuse('repeated-key', 'An object holds the same key twice.', 'each key once')
-      : refuse('not-json', 'The body is not valid JSON.', 'one JSON object');
+    parsed = parse(text, null, { onDuplicateKey: ({ newValue }) => newValue });
+  } catch {
+    return refuse('not-json', 'The body is not valid JSON.', 'one JSON object');
   }
-  const decimals: Record<string, number> = {};
-  const problems: Problem[] = [];
-  const value = plain(parsed, '', decimals, problems);
-  return problems.length > 0 ? failed(problems) : passed({ value, decimals });
+  const document = toPlain(parsed);
+  return passed({ ...document, faults: [...document.faults, ...repeatFaults(text)] });
 }
 
-/** Reads the document with plain numbers; collects decimals and problems on the way. */
-function plain(
-  node: unknown,
-  pointer: string,
-  decimals: Record<string, number>,
-  problems: Problem[],
-): unknown {
-  if (node instanceof LosslessNumber) return plainNumber(node.value, pointer, decimals, problems);
-  if (typeof node === 'string') {
-    problems.push(...textProblems(node, pointer));
-    return node;
-  }
-  if (Array.isArray(node)) {
-    return node.map((item, i) => plain(item, `${pointer}/${i}`, decimals, problems));
-  }
-  if (node === null || typeof node !== 'object') return node;
-  const result: Record<string, unknown> = {};
-  for (const [key, item] of Object.entries(node)) {
-    const place = `${pointer}/${escapePointer(key)}`;
-    problems.push(...textProblems(key, pointer));
-    if (key === '__proto__') {
-      problems.push({
-        rule: 'unknown-field',
-        pointer: place,
-        message: 'This field is not part of the message.',
-        expected: 'only the fields of the published schema',
-      });
-      continue;
-    }
-    result[key] = plain(item, place, decimals, problems);
-  }
-  return result;
-}
-
-function plainNumber(
-  text: string,
-  pointer: string,
-  decimals: Record<string, number>,
-  problems: Problem[],
-): number {
-  const value = Number(text);
-  if (!isSafeNumber(text, { approx: true }) || !Number.isFinite(value)) {
-    problems.push({
-      rule: 'number-out-of-range',
-      pointer,
-      message: 'This number cannot be kept exactly.',
-      expected: 'a decimal number of at most 15 significant digits',
-    });
-  }
-  const sent = decimalsOf(text);
-  if (sent > decimalsOf(String(value))) decimals[pointer] = sent;
-  return value;
-}
-
-/** Digits after the decimal point once the exponent is applied: 1.20 -> 2, 1.20e1 -> 1. */
-function decimalsOf(text: string): number {
-  const [mantissa = '', exponent = '0'] = text.toLowerCase().split('e');
-  const fraction = mantissa.split('.')[1] ?? '';
-  return Math.max(0, fraction.length - Number(exponent));
-}
-
-function textProblems(text: string, pointer: string): readonly Problem[] {
-  if (!CONTROL.test(text) && text.isWellFormed()) return [];
-  return [
-    {
-      rule: 'ill-formed-text',
-      pointer,
-      message: 'This text holds a control character or half of a character.',
-      expected: 'well-formed Unicode text without control characters',
-    },
-  ];
-}
-
-export function escapePointer(key: string): string {
-  return key.replaceAll('~', '~0').replaceAll('/', '~1');
-}
+const repeatFaults = (text: string): Problem[] =>
+  repeatedKeys(text).map((pointer) => ({
+    rule: 'repeated-key',
+    pointer,
+    message: 'This field is there more than once.',
+    expected: 'each field once',
+  }));
 
 function decode(bytes: Uint8Array): string | undefined {
   try {

@@ -1,17 +1,33 @@
 import type { z } from 'zod';
 import type { Problem } from '../kernel/index.js';
-import { escapePointer } from './read-json.js';
+import { allowedFields, expectedAt } from './expected.js';
+import { isWithin, type Path, toPointer } from './pointer.js';
 
-/** A place in a document. */
-export type Path = readonly PropertyKey[];
+type Issue = z.core.$ZodIssue;
 
-/** Says what zod found in our own words: rule, pointer, sentence, expected; never the value. */
-export function shapeProblems(issues: readonly z.core.$ZodIssue[], raw: unknown): Problem[] {
-  return issues.flatMap((issue) => problemsOf(issue, raw));
+/**
+ * Says what zod found in our own words: rule, pointer, sentence, expected; never the value.
+ *
+ * @param schema that the issues come from
+ * @param raw the document as it came
+ */
+export function shapeProblems(
+  schema: z.ZodType,
+  issues: readonly Issue[],
+  raw: unknown,
+): Problem[] {
+  return issues.flatMap((issue) => problemsOf(schema, issue, raw));
 }
 
-export function toPointer(path: Path): string {
-  return path.map((key) => `/${escapePointer(String(key))}`).join('');
+/** The problems that none of the faults explains: each value is named once. */
+export const unexplained = (problems: readonly Problem[], faults: readonly Problem[]): Problem[] =>
+  problems.filter(({ pointer }) => !faults.some((fault) => isWithin(pointer, fault.pointer)));
+
+/** @returns the places that an issue condemns */
+export function pathsOf(issue: Issue): Path[] {
+  return issue.code === 'unrecognized_keys'
+    ? issue.keys.map((key) => [...issue.path, key])
+    : [issue.path];
 }
 
 /** The document without the values at the paths; what remains has its declared type. */
@@ -31,30 +47,28 @@ export function without(raw: unknown, paths: readonly Path[]): unknown {
   return Object.fromEntries(kept.filter(([, value]) => value !== undefined));
 }
 
-function problemsOf(issue: z.core.$ZodIssue, raw: unknown): Problem[] {
+function problemsOf(schema: z.ZodType, issue: Issue, raw: unknown): Problem[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       rule: 'unknown-field',
       pointer: toPointer([...issue.path, key]),
       message: 'This field is not part of the message.',
-      expected: 'only the fields of the published schema',
+      expected: allowedFields(schema, issue.path),
     }));
   }
-  const pointer = toPointer(issue.path);
-  if (valueAt(raw, issue.path) === undefined) {
-    return [
-      {
-        rule: 'missing-field',
-        pointer,
-        message: 'A required field is missing.',
-        expected: expectedOf(issue),
-      },
-    ];
-  }
-  return [{ ...wording(issue), pointer, expected: expectedOf(issue) }];
+  const missing = valueAt(raw, issue.path) === undefined;
+  return [
+    {
+      ...(missing ? MISSING : wording(issue)),
+      pointer: toPointer(issue.path),
+      expected: expectedOf(schema, issue),
+    },
+  ];
 }
 
-function wording(issue: z.core.$ZodIssue): Pick<Problem, 'rule' | 'message'> {
+const MISSING = { rule: 'missing-field', message: 'A required field is missing.' };
+
+function wording(issue: Issue): Pick<Problem, 'rule' | 'message'> {
   switch (issue.code) {
     case 'invalid_type':
       return { rule: 'wrong-type', message: 'This value has the wrong type.' };
@@ -70,33 +84,9 @@ function wording(issue: z.core.$ZodIssue): Pick<Problem, 'rule' | 'message'> {
   }
 }
 
-function expectedOf(issue: z.core.$ZodIssue): string {
-  switch (issue.code) {
-    case 'invalid_type':
-      return TYPE_NAMES[issue.expected] ?? issue.expected;
-    case 'invalid_value':
-      return issue.values.length === 1
-        ? String(issue.values[0])
-        : `one of: ${issue.values.map(String).join(', ')}`;
-    case 'too_small':
-      return `${issue.inclusive ? 'at least' : 'more than'} ${issue.minimum}${unitOf(issue.origin)}`;
-    case 'too_big':
-      return `${issue.inclusive ? 'at most' : 'less than'} ${issue.maximum}${unitOf(issue.origin)}`;
-    default:
-      return issue.message;
-  }
-}
-
-const TYPE_NAMES: Readonly<Record<string, string>> = {
-  object: 'an object',
-  array: 'a list',
-  string: 'a text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-};
-
-const unitOf = (origin: string): string => (origin === 'array' ? ' entries' : '');
+/** A check of our own says itself what it expects. */
+const expectedOf = (schema: z.ZodType, issue: Issue): string =>
+  (issue.code === 'custom' ? issue.message : expectedAt(schema, issue.path)) ?? issue.message;
 
 function valueAt(raw: unknown, path: Path): unknown {
   return path.reduce<unknown>(

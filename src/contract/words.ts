@@ -281,6 +281,13 @@ export const STRICTURE_MEASURES = [
   'steroid-topical',
   'stent',
 ] as const;
+export const STRICTURE_DRUGS = [
+  'triamcinolone',
+  'prednisolone',
+  'budesonide',
+  'hydrocortisone',
+  'other',
+] as const;
 
 export const RESECTION_OUTCOMES = ['en-bloc', 'piecemeal', 'abandoned', 'not-started'] as const;
 export type ResectionOutcome = (typeof RESECTION_OUTCOMES)[number];

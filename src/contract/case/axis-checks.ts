@@ -23,11 +23,12 @@ export const axisChecks: readonly CrossCheck[] = [
     rule: 'area-limit',
     message: 'The specimen is larger than any endoscopic resection.',
     expected: `axes in mm whose ellipse is at most ${LARGEST_SPECIMEN_CM2} cm2`,
-    broken: ({ specimen = {} }) => {
-      const { longAxisMm = 0, shortAxisMm = 0 } = specimen;
-      const areaCm2 = (Math.PI / 4) * (longAxisMm / 10) * (shortAxisMm / 10);
-      return areaCm2 > LARGEST_SPECIMEN_CM2 ? ['/specimen/longAxisMm'] : [];
-    },
+    broken: ({ specimen = {} }) => [
+      ...(isTooLarge(specimen) ? ['/specimen/longAxisMm'] : []),
+      ...(specimen.pieces ?? []).flatMap((piece, i) =>
+        isTooLarge(piece) ? [`/specimen/pieces/${i}/longAxisMm`] : [],
+      ),
+    ],
   },
   {
     rule: 'CC-03',
@@ -73,6 +74,14 @@ function axes({ lesion = {}, specimen = {}, defect = {} }: ReadableCase): readon
     })),
   ];
 }
+
+interface Measured {
+  readonly longAxisMm?: number | undefined;
+  readonly shortAxisMm?: number | undefined;
+}
+
+const isTooLarge = ({ longAxisMm = 0, shortAxisMm = 0 }: Measured): boolean =>
+  (Math.PI / 4) * (longAxisMm / 10) * (shortAxisMm / 10) > LARGEST_SPECIMEN_CM2;
 
 const isLess = (a: number | undefined, b: number | undefined): boolean =>
   a !== undefined && b !== undefined && a < b;

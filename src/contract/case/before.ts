@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { date, identifier, instant, oneOf, someOf } from '../scalars.js';
+import { date, identifier, instant, listOf, numberIn, oneOf, someOf, wholeIn } from '../scalars.js';
 import * as words from '../words.js';
 
-const segment = z.number().int().min(0).max(3);
+const segment = wholeIn({ from: 0, to: 3 });
 
 /** One antithrombotic drug and what was done with it. */
 export const antithrombotic = z.strictObject({
@@ -14,9 +14,9 @@ export const antithrombotic = z.strictObject({
   replacedBy: oneOf(words.ANTITHROMBOTIC_CLASSES).optional(),
   bridged: z.boolean().optional().describe('covered by heparin while stopped'),
   lastDoseAt: instant.optional(),
-  inr: z.number().min(0.5).max(20).optional(),
+  inr: numberIn({ from: 0.5, to: 20 }).optional(),
   inrOn: date.optional(),
-  creatinineClearanceMlPerMin: z.number().min(0).max(300).optional(),
+  creatinineClearanceMlPerMin: numberIn({ from: 0, to: 300, unit: 'ml/min' }).optional(),
   advisedBy: oneOf(words.ADVISERS).optional(),
   restartPlannedOn: date.optional(),
   restartedAt: instant.optional(),
@@ -26,9 +26,10 @@ export const antithrombotic = z.strictObject({
 export const before = z.strictObject({
   indications: someOf(words.INDICATIONS).optional(),
   biopsyResult: oneOf(words.BIOPSY_RESULTS).optional(),
-  earlierAttempts: z
-    .array(z.strictObject({ kind: oneOf(words.EARLIER_ATTEMPTS), on: date.optional() }))
-    .max(20)
+  earlierAttempts: listOf(
+    z.strictObject({ kind: oneOf(words.EARLIER_ATTEMPTS), on: date.optional() }),
+    20,
+  )
     .optional()
     .describe('earlier treatment of the same lesion; an empty list says that there was none'),
   tattooNearLesion: z.boolean().optional(),
@@ -37,9 +38,7 @@ export const before = z.strictObject({
   haemodialysis: z.boolean().optional(),
   helicobacterPylori: oneOf(words.HELICOBACTER_STATES).optional(),
   iodineAllergy: z.boolean().optional(),
-  antithrombotics: z
-    .array(antithrombotic)
-    .max(10)
+  antithrombotics: listOf(antithrombotic, 10, 'drugs')
     .optional()
     .describe('one entry a drug; an empty list says that none was taken'),
   sedation: oneOf(words.SEDATIONS).optional(),

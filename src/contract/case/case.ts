@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { date, identifier, instant, oneOf } from '../scalars.js';
+import { date, identifier, instant, oneOf, wholeIn } from '../scalars.js';
 import { SEXES } from '../words.js';
 import { before } from './before.js';
 import { lesion } from './lesion.js';
@@ -25,19 +25,20 @@ export const caseSchema = z.strictObject({
   schema: z.literal('case/1'),
   source: z
     .string()
-    .regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'lower-case letters, digits and hyphens, 1 to 40')
+    .regex(/^[a-z0-9][a-z0-9-]{0,39}$/)
+    .meta({ title: '1 to 40 lower-case letters, digits and hyphens' })
     .describe('the sending system; must be the one the API key belongs to'),
   case: identifier.describe('natural key: one lesion dissected'),
   patient: z.strictObject({
     ...identifier.shape,
     bornOn: date.optional(),
-    ageYears: z.number().int().min(0).max(125).optional(),
+    ageYears: wholeIn({ from: 0, to: 125, unit: 'years' }).optional(),
     sex: oneOf(SEXES).optional(),
   }),
-  revision: z.number().int().min(1).max(1_000_000),
+  revision: wholeIn({ from: 1, to: 1_000_000 }),
   sentAt: instant,
   session: identifier.optional().describe('shared by the lesions of one session'),
-  lesionsInSession: z.number().int().min(1).max(20).optional(),
+  lesionsInSession: wholeIn({ from: 1, to: 20 }).optional(),
   encounter: identifier.optional(),
   unit: identifier.optional().describe('the endoscopy unit'),
   before: before.optional(),

@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { lengthCm, lengthMm, oneOf, percent, someOf, uri } from '../scalars.js';
+import {
+  lengthCm,
+  lengthMm,
+  listOf,
+  numberIn,
+  oneOf,
+  percent,
+  someOf,
+  uri,
+  wholeIn,
+} from '../scalars.js';
 import * as words from '../words.js';
 
 /** The lesion as the endoscopist saw it. */
@@ -8,9 +18,9 @@ export const lesion = z.strictObject({
   site: oneOf(words.SITES).optional(),
   stomachThird: oneOf(words.STOMACH_THIRDS).optional(),
   wall: oneOf(words.WALLS).optional(),
-  clockHour: z.number().int().min(1).max(12).optional(),
+  clockHour: wholeIn({ from: 1, to: 12 }).optional(),
   distanceFromIncisorsCm: lengthCm.optional(),
-  distanceFromAnalVergeCm: z.number().min(0).max(200).optional(),
+  distanceFromAnalVergeCm: numberIn({ from: 0, to: 200, unit: 'cm' }).optional(),
   circumferencePercent: percent.optional().describe('share of the lumen that the lesion takes'),
   touchesDentateLine: z.boolean().optional(),
   longAxisMm: lengthMm.describe('largest extent, estimated through the endoscope'),
@@ -26,14 +36,15 @@ export const lesion = z.strictObject({
   surfacePattern: oneOf(words.PATTERNS).optional(),
   demarcationLine: z.boolean().optional(),
   predictedDepth: oneOf(words.PREDICTED_DEPTHS).optional(),
-  pragueCircumferentialCm: z.number().min(0).max(40).optional(),
-  pragueMaximumCm: z.number().min(0).max(40).optional(),
+  pragueCircumferentialCm: numberIn({ from: 0, to: 40, unit: 'cm' }).optional(),
+  pragueMaximumCm: numberIn({ from: 0, to: 40, unit: 'cm' }).optional(),
   hiatusFromIncisorsCm: lengthCm.optional(),
   chromoendoscopy: someOf(words.CHROMOENDOSCOPIES)
     .optional()
     .describe('an empty list says that none was used'),
-  images: z
-    .array(z.strictObject({ shows: oneOf(words.IMAGE_SUBJECTS), url: uri }))
-    .max(50)
-    .optional(),
+  images: listOf(
+    z.strictObject({ shows: oneOf(words.IMAGE_SUBJECTS), url: uri }),
+    50,
+    'images',
+  ).optional(),
 });

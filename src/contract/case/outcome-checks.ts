@@ -38,8 +38,7 @@ export const outcomeChecks: readonly CrossCheck[] = [
     message: 'The specimen was not retrieved, yet it was measured or handled.',
     expected: 'no sizes, container or times of a specimen that was not retrieved',
     broken: ({ specimen = {} }) =>
-      specimen.retrieved === false &&
-      Object.values(specimen).some((v) => v !== undefined && v !== false)
+      specimen.retrieved === false && Object.values(specimen).some(isTold)
         ? ['/specimen/retrieved']
         : [],
   },
@@ -89,6 +88,10 @@ export const outcomeChecks: readonly CrossCheck[] = [
     },
   },
 ];
+
+/** An empty list says that there was nothing, as `false` does. */
+const isTold = (value: unknown): boolean =>
+  value !== undefined && value !== false && !(Array.isArray(value) && value.length === 0);
 
 const isUnfinished = (outcome: string | undefined): boolean =>
   outcome === 'abandoned' || outcome === 'not-started';

@@ -1,8 +1,18 @@
 import { z } from 'zod';
-import { count, identifier, instant, lengthMm, oneOf, percent, someOf } from '../scalars.js';
+import {
+  count,
+  identifier,
+  instant,
+  lengthMm,
+  listOf,
+  numberIn,
+  oneOf,
+  percent,
+  someOf,
+} from '../scalars.js';
 import * as words from '../words.js';
 
-const channelMm = z.number().gt(0).max(8);
+const channelMm = numberIn({ above: 0, to: 8, unit: 'mm' });
 
 /** When each part of the procedure began and ended. */
 export const times = z.strictObject({
@@ -23,29 +33,26 @@ export const equipment = z.strictObject({
       device: identifier.optional().describe('the instrument in the inventory of the unit'),
     })
     .optional(),
-  knives: z
-    .array(
-      z.strictObject({
-        kind: oneOf(words.KNIVES),
-        injectionChannel: z.boolean().optional(),
-        minChannelMm: channelMm.optional(),
-      }),
-    )
-    .max(5)
-    .optional(),
-  accessories: z
-    .array(z.strictObject({ kind: oneOf(words.ACCESSORIES), minChannelMm: channelMm.optional() }))
-    .max(10)
-    .optional(),
-  generator: z
-    .array(
-      z.strictObject({
-        purpose: oneOf(words.ELECTRODE_PURPOSES),
-        mode: oneOf(words.ELECTRODE_MODES),
-        powerW: z.number().gt(0).max(400).optional(),
-      }),
-    )
-    .max(10)
+  knives: listOf(
+    z.strictObject({
+      kind: oneOf(words.KNIVES),
+      injectionChannel: z.boolean().optional(),
+      minChannelMm: channelMm.optional(),
+    }),
+    5,
+  ).optional(),
+  accessories: listOf(
+    z.strictObject({ kind: oneOf(words.ACCESSORIES), minChannelMm: channelMm.optional() }),
+    10,
+  ).optional(),
+  generator: listOf(
+    z.strictObject({
+      purpose: oneOf(words.ELECTRODE_PURPOSES),
+      mode: oneOf(words.ELECTRODE_MODES),
+      powerW: numberIn({ above: 0, to: 400, unit: 'W' }).optional(),
+    }),
+    10,
+  )
     .optional()
     .describe('settings of the electrosurgical generator'),
   gas: oneOf(words.GASES).optional(),
@@ -61,8 +68,10 @@ export const position = z.strictObject({
 
 export const markers = z.strictObject({
   placed: z.boolean(),
-  distanceMm: z.number().min(0).max(50).optional().describe('from the edge of the lesion'),
-  spacingMm: z.number().gt(0).max(50).optional(),
+  distanceMm: numberIn({ from: 0, to: 50, unit: 'mm' })
+    .optional()
+    .describe('from the edge of the lesion'),
+  spacingMm: numberIn({ above: 0, to: 50, unit: 'mm' }).optional(),
   nextVisibleFromEach: z.boolean().optional(),
 });
 
@@ -71,7 +80,7 @@ export const injection = z.strictObject({
   dye: oneOf(words.DYES).optional(),
   adrenaline: z.boolean().optional(),
   routes: someOf(words.INJECTION_ROUTES).optional(),
-  totalMl: z.number().min(0).max(2000).optional(),
+  totalMl: numberIn({ from: 0, to: 2000, unit: 'ml' }).optional(),
   repeated: z.boolean().optional().describe('injected again before further cuts'),
 });
 
@@ -89,14 +98,10 @@ export const dissection = z.strictObject({
   plane: oneOf(words.PLANES).optional(),
   muscleInView: z.boolean().optional(),
   traction: someOf(words.TRACTIONS).optional().describe('an empty list: none was used'),
-  pauses: z
-    .array(z.strictObject({ leftPercent: percent, rightPercent: percent }))
-    .max(20)
+  pauses: listOf(z.strictObject({ leftPercent: percent, rightPercent: percent }), 20)
     .optional()
     .describe('how far each side was when the dissection paused'),
-  incidents: z
-    .array(z.strictObject({ kind: oneOf(words.INCIDENTS), at: instant.optional() }))
-    .max(30)
+  incidents: listOf(z.strictObject({ kind: oneOf(words.INCIDENTS), at: instant.optional() }), 30)
     .optional()
     .describe('in the order in which they happened'),
 });
@@ -106,5 +111,5 @@ export const defect = z.strictObject({
   shortAxisMm: lengthMm.optional(),
   circumferencePercent: percent.optional().describe('share of the lumen, stated by the operator'),
   widthMm: lengthMm.optional().describe('extent along the circumference'),
-  lumenDiameterMm: z.number().gt(0).max(150).optional(),
+  lumenDiameterMm: numberIn({ above: 0, to: 150, unit: 'mm' }).optional(),
 });

@@ -1,5 +1,15 @@
 import { z } from 'zod';
-import { count, date, identifier, instant, lengthMm, oneOf, someOf } from '../scalars.js';
+import {
+  count,
+  date,
+  identifier,
+  instant,
+  lengthMm,
+  listOf,
+  oneOf,
+  percent,
+  someOf,
+} from '../scalars.js';
 import * as words from '../words.js';
 
 export const resection = z.strictObject({
@@ -23,9 +33,7 @@ export const specimen = z.strictObject({
   thicknessMm: lengthMm.optional(),
   lesionLongAxisMm: lengthMm.optional().describe('of the lesion, measured on the specimen'),
   lesionShortAxisMm: lengthMm.optional(),
-  pieces: z
-    .array(z.strictObject({ longAxisMm: lengthMm, shortAxisMm: lengthMm }))
-    .max(50)
+  pieces: listOf(z.strictObject({ longAxisMm: lengthMm, shortAxisMm: lengthMm }), 50, 'pieces')
     .optional()
     .describe('the pieces of a piecemeal resection, largest first'),
   container: identifier.optional(),
@@ -37,8 +45,8 @@ export const specimen = z.strictObject({
 export const team = z.strictObject({
   operator: identifier.describe('a practitioner number, not a name'),
   supervisor: identifier.optional(),
-  assistants: z.array(identifier).max(10).optional(),
-  traineePercent: z.number().min(0).max(100).optional().describe('part done by the trainee'),
+  assistants: listOf(identifier, 10, 'practitioner numbers').optional(),
+  traineePercent: percent.optional().describe('part done by the trainee'),
 });
 
 export const after = z.strictObject({

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { instant, lengthMm, oneOf } from '../scalars.js';
+import { instant, lengthMm, listOf, numberIn, oneOf, wholeIn } from '../scalars.js';
 import * as words from '../words.js';
 
 /** Bleeding, muscle injury, perforation, and what was done about them. */
@@ -7,28 +7,25 @@ export const safety = z.strictObject({
   bleeding: oneOf(words.BLEEDING_INTENSITIES)
     .optional()
     .describe('worst bleeding between first incision and end that was treated'),
-  vessels: z
-    .array(
-      z.strictObject({
-        site: oneOf(words.VESSEL_SITES).optional(),
-        means: oneOf(words.HAEMOSTASIS_MEANS),
-        bleeding: oneOf(words.BLEEDING_INTENSITIES).optional(),
-        at: instant.optional(),
-      }),
-    )
-    .max(50)
+  vessels: listOf(
+    z.strictObject({
+      site: oneOf(words.VESSEL_SITES).optional(),
+      means: oneOf(words.HAEMOSTASIS_MEANS),
+      bleeding: oneOf(words.BLEEDING_INTENSITIES).optional(),
+      at: instant.optional(),
+    }),
+    50,
+  )
     .optional()
     .describe('vessels treated, bleeding or not'),
-  clips: z
-    .array(
-      z.strictObject({
-        phase: oneOf(words.CLIP_PHASES),
-        purpose: oneOf(words.CLIP_PURPOSES),
-        count: z.number().int().min(1).max(50),
-      }),
-    )
-    .max(20)
-    .optional(),
+  clips: listOf(
+    z.strictObject({
+      phase: oneOf(words.CLIP_PHASES),
+      purpose: oneOf(words.CLIP_PURPOSES),
+      count: wholeIn({ from: 1, to: 50 }),
+    }),
+    20,
+  ).optional(),
   muscleInjury: oneOf(words.MUSCLE_INJURIES)
     .optional()
     .describe('Sydney grade of deep mural injury, worst place'),
@@ -53,15 +50,15 @@ export const safety = z.strictObject({
     })
     .optional()
     .describe('look at the bed for bleeding and perforation'),
-  stricturePrevention: z
-    .array(
-      z.strictObject({
-        measure: oneOf(words.STRICTURE_MEASURES),
-        doseMg: z.number().gt(0).max(5000).optional(),
-        at: instant.optional(),
-      }),
-    )
-    .max(5)
+  stricturePrevention: listOf(
+    z.strictObject({
+      measure: oneOf(words.STRICTURE_MEASURES),
+      drug: oneOf(words.STRICTURE_DRUGS).optional(),
+      doseMg: numberIn({ above: 0, to: 5000, unit: 'mg' }).optional(),
+      at: instant.optional(),
+    }),
+    5,
+  )
     .optional()
     .describe('an empty list says that none was given'),
 });
