@@ -1,4 +1,10 @@
-import { type Expression, type ExpressionBuilder, type SqlBool, sql } from 'kysely';
+import {
+  type Expression,
+  type ExpressionBuilder,
+  type OrderByItemBuilder,
+  type SqlBool,
+  sql,
+} from 'kysely';
 import type { Condition, DateValue, TokenValue } from './condition.js';
 import type { DateRange } from './date-range.js';
 import type { Criterion, Query, Sort } from './query.js';
@@ -119,5 +125,7 @@ function sortKey({ param, descending }: Sort) {
     and of_sort.id = resource.id and of_sort.param = ${param})`;
 }
 
-const sortOrder = ({ descending }: Sort) =>
-  descending ? sql`desc nulls last` : sql`asc nulls last`;
+const sortOrder =
+  ({ descending }: Sort) =>
+  (order: OrderByItemBuilder) =>
+    (descending ? order.desc() : order.asc()).nullsLast();
