@@ -29,7 +29,6 @@ export function createRecordStore(database: Database): RecordStore {
 /** Statements in one message are one transaction, committed to disk or not at all. */
 const PROOF = `
   set local statement_timeout = ${READY_WITHIN_MS - 1_000};
-  set local lock_timeout = 1000;
   insert into readiness (proved_at) values (clock_timestamp())
     on conflict (single) do update set proved_at = excluded.proved_at`;
 
