@@ -1,0 +1,106 @@
+import type { Bundle, BundleEntry } from 'fhir/r4.js';
+import type { EsdCase } from '../contract/index.js';
+import type { RecordVersion } from '../record/index.js';
+import { BASE } from '../terminology/index.js';
+import { toComputed } from './computed.js';
+import { toComplications, toLesion } from './condition.js';
+import {
+  fullUrl,
+  type MappingContext,
+  type MappingSettings,
+  mappingContext,
+  ownIdentifier,
+  toResource,
+} from './context.js';
+import { toDevices } from './device.js';
+import type { Draft } from './draft.js';
+import { toDrugFindings } from './drug-findings.js';
+import { toFindings } from './findings.js';
+import { toListedFindings } from './listed-findings.js';
+import { toMedia } from './media.js';
+import { toAntithrombotics, toDrugsGiven } from './medication.js';
+import { toProcedure } from './procedure.js';
+import { provenanceTag, toProvenance } from './provenance.js';
+import { toReport } from './report.js';
+import { toResectionFindings } from './resection-findings.js';
+import { corrected, retracted } from './retraction.js';
+import { toPathologyRequest, toSpecimens } from './specimen.js';
+import { summarise } from './summary.js';
+import { toVesselTreatments } from './vessel-treatment.js';
+
+/**
+ * A record version as one FHIR R4 transaction, in the form that no target server shapes yet:
+ * every entry under its stable urn:uuid, PUT by our identifier. Equal versions and settings give
+ * byte-equal Bundles.
+ */
+export function toBundle(version: RecordVersion, settings: MappingSettings): Bundle {
+  const context = mappingContext(version, version.current.esdCase, settings);
+  const earlier = version.earlier.map(({ esdCase }) => toDrafts(version, esdCase, settings));
+  const current = toDrafts(version, version.current.esdCase, settings);
+  const drafts = [...corrected(current, earlier), ...retracted(current, earlier)];
+  const provenance = toProvenance(
+    context,
+    drafts.map(({ key, resource }) => toResource(context, resource.resourceType, key)),
+  );
+  const { system, code } = provenanceTag(version.caseId, version.state);
+  return {
+    resourceType: 'Bundle',
+    meta: { profile: [`${BASE}/StructureDefinition/dr-case-bundle`] },
+    type: 'transaction',
+    timestamp: version.stateAt,
+    entry: [
+      ...drafts.map((draft) => toEntry(context, draft)),
+      {
+        fullUrl: fullUrl(context, 'Provenance', String(version.state)),
+        resource: provenance,
+        request: {
+          method: 'POST',
+          url: 'Provenance',
+          ifNoneExist: `_tag=${encodeURIComponent(system)}%7C${code}`,
+        },
+      },
+    ],
+  };
+}
+
+function toDrafts(
+  version: RecordVersion,
+  esdCase: EsdCase,
+  settings: MappingSettings,
+): readonly Draft[] {
+  const context = mappingContext(version, esdCase, settings);
+  const summary = summarise(context);
+  const findings = [
+    ...toFindings(context),
+    ...toListedFindings(context),
+    ...toDrugFindings(context),
+    ...toResectionFindings(context),
+  ];
+  const parts: readonly Draft[] = [
+    toLesion(context),
+    ...toComplications(context),
+    ...toVesselTreatments(context),
+    ...toSpecimens(context),
+    ...toPathologyRequest(context),
+    ...toDevices(context),
+    ...toDrugsGiven(context),
+    ...toAntithrombotics(context),
+    ...toMedia(context),
+    ...findings,
+    ...toComputed(context, new Set(findings.map(({ key }) => key))),
+  ];
+  const withReport = [...parts, toReport(context, parts, summary)];
+  return [toProcedure(context, withReport, summary), ...withReport];
+}
+
+function toEntry(context: MappingContext, { key, resource }: Draft): BundleEntry {
+  const { system = '', value = '' } = ownIdentifier(context, resource.resourceType, key);
+  return {
+    fullUrl: fullUrl(context, resource.resourceType, key),
+    resource,
+    request: {
+      method: 'PUT',
+      url: `${resource.resourceType}?identifier=${encodeURIComponent(system)}%7C${value}`,
+    },
+  };
+}

@@ -1,0 +1,31 @@
+import type {
+  Condition,
+  Device,
+  DiagnosticReport,
+  Media,
+  MedicationAdministration,
+  MedicationStatement,
+  Observation,
+  Procedure,
+  ServiceRequest,
+  Specimen,
+} from 'fhir/r4.js';
+
+/** Every resource that a case message becomes; the Provenance stands over them. */
+export type CaseResource =
+  | Condition
+  | Device
+  | DiagnosticReport
+  | Media
+  | MedicationAdministration
+  | MedicationStatement
+  | Observation
+  | Procedure
+  | ServiceRequest
+  | Specimen;
+
+/** A resource with the key that names it within its case and type. */
+export interface Draft<R extends CaseResource = CaseResource> {
+  readonly key: string;
+  readonly resource: R;
+}

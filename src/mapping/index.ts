@@ -1,0 +1,2 @@
+export { toBundle } from './bundle.js';
+export type { MappingSettings } from './context.js';

@@ -1,0 +1,22 @@
+import type { Narrative } from 'fhir/r4.js';
+
+const ESCAPES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** Plain sentences as the human-readable text of a resource, one paragraph each. */
+export function narrative(sentences: readonly string[]): Narrative {
+  const paragraphs = sentences.map((sentence) => `<p>${escapeXhtml(sentence)}</p>`).join('');
+  return {
+    status: 'generated',
+    div: `<div xmlns="http://www.w3.org/1999/xhtml">${paragraphs}</div>`,
+  };
+}
+
+export function escapeXhtml(text: string): string {
+  return text.replaceAll(/[&<>"']/g, (character) => ESCAPES[character] ?? character);
+}

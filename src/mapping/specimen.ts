@@ -1,0 +1,111 @@
+import type { ServiceRequest, Specimen, SpecimenProcessing } from 'fhir/r4.js';
+import {
+  localRef,
+  REQUEST_KINDS,
+  SPECIMEN_TYPE,
+  STRUCTURE,
+  WORD_CODES,
+} from '../terminology/index.js';
+import { toBodySite } from './condition.js';
+import { head, logical, type MappingContext, toResource } from './context.js';
+import type { Draft } from './draft.js';
+import { toEsdCode } from './procedure.js';
+
+/** The retrieved specimen and its pieces; none where it was not retrieved or that is not told. */
+export function toSpecimens(context: MappingContext): readonly Draft<Specimen>[] {
+  const { specimen } = context.fields;
+  if (specimen?.retrieved !== true) return [];
+  const whole = specimenResource(context, 'specimen');
+  const processing = toProcessing(context);
+  const container = toContainer(context);
+  return [
+    {
+      key: 'specimen',
+      resource: {
+        ...whole,
+        ...(processing.length === 0 ? {} : { processing }),
+        ...(container === undefined ? {} : { container: [container] }),
+      },
+    },
+    ...(specimen.pieces ?? []).map((_piece, i) => ({
+      key: `specimen.${i + 1}`,
+      resource: {
+        ...specimenResource(context, `specimen.${i + 1}`),
+        parent: [toResource(context, 'Specimen', 'specimen')],
+      },
+    })),
+  ];
+}
+
+/** The request to pathology that goes with the specimen. */
+export function toPathologyRequest(context: MappingContext): readonly Draft<ServiceRequest>[] {
+  const { specimen, times } = context.fields;
+  if (specimen?.retrieved !== true) return [];
+  return [
+    {
+      key: 'pathology',
+      resource: {
+        resourceType: 'ServiceRequest',
+        ...head(context, 'ServiceRequest', 'pathology', 'dr-pathology-request'),
+        status: 'active',
+        intent: 'order',
+        category: [STRUCTURE.laboratoryRequest],
+        code: context.concept(REQUEST_KINDS['histopathology-esd']),
+        subject: context.patient,
+        ...context.inEncounter,
+        authoredOn: times.scopeOutAt,
+        requester: context.operator,
+        ...(specimen.laboratory === undefined
+          ? {}
+          : { performer: [logical('Organization', specimen.laboratory)] }),
+        reasonReference: [context.lesion],
+        supportingInfo: [context.procedure],
+        specimen: [toResource(context, 'Specimen', 'specimen')],
+      },
+    },
+  ];
+}
+
+function specimenResource(context: MappingContext, key: string): Specimen {
+  const { specimen, times } = context.fields;
+  const [bodySite = {}] = toBodySite(context).slice(-1);
+  return {
+    resourceType: 'Specimen',
+    ...head(context, 'Specimen', key, 'dr-specimen'),
+    status: 'available',
+    type: context.concept(SPECIMEN_TYPE),
+    subject: context.patient,
+    request: [toResource(context, 'ServiceRequest', 'pathology')],
+    collection: {
+      collector: context.operator,
+      // Retrieval is the collection; where its time is not told, the last time it can have been.
+      collectedDateTime: specimen?.retrievedAt ?? times.scopeOutAt,
+      method: toEsdCode(context),
+      bodySite,
+    },
+  };
+}
+
+function toProcessing(context: MappingContext): SpecimenProcessing[] {
+  const { specimen } = context.fields;
+  const step = (code: 'pinned' | 'oriented' | 'formalin-fixed') =>
+    context.concept(localRef({ set: 'specimen-processing', code }));
+  return [
+    ...(specimen?.pinned === true ? [{ procedure: step('pinned') }] : []),
+    ...(specimen?.oriented === true ? [{ procedure: step('oriented') }] : []),
+    ...(specimen?.fixedAt === undefined
+      ? []
+      : [{ procedure: step('formalin-fixed'), timeDateTime: specimen.fixedAt }]),
+  ];
+}
+
+function toContainer(context: MappingContext) {
+  const { specimen } = context.fields;
+  if (specimen?.container === undefined && specimen?.fixative === undefined) return undefined;
+  return {
+    ...(specimen.container === undefined ? {} : { identifier: [{ ...specimen.container }] }),
+    ...(specimen.fixative === undefined
+      ? {}
+      : { additiveCodeableConcept: context.concept(WORD_CODES.fixative[specimen.fixative]) }),
+  };
+}

@@ -1,0 +1,52 @@
+import type { Problem } from '../kernel/index.js';
+import type { JournalEntry } from './ports.js';
+
+/** What the journal says to a message that has come. */
+export type Admission =
+  | { readonly kind: 'new' }
+  /** A lower revision than the newest: kept, never applied. */
+  | { readonly kind: 'stale'; readonly problem: Problem }
+  | { readonly kind: 'repeat'; readonly first: JournalEntry }
+  | { readonly kind: 'conflict'; readonly problem: Problem };
+
+type Arriving = Pick<JournalEntry, 'kind' | 'naturalKey' | 'source' | 'revision' | 'hash'>;
+
+/** Decides by natural key, revision and content; time and order of arrival play no part. */
+export function admit(entries: readonly JournalEntry[], arriving: Arriving): Admission {
+  const owner = entries.find(({ kind }) => kind === 'case');
+  if (owner !== undefined && arriving.kind === 'case' && owner.source !== arriving.source) {
+    return conflict({
+      rule: 'case-of-another-source',
+      pointer: '/case',
+      message: 'Another source has sent this case.',
+      expected: 'a case of this source',
+    });
+  }
+  const line = entries.filter(
+    (entry) => entry.kind === arriving.kind && entry.naturalKey === arriving.naturalKey,
+  );
+  const same = line.find(({ revision }) => revision === arriving.revision);
+  if (same !== undefined) {
+    return same.hash === arriving.hash
+      ? { kind: 'repeat', first: same }
+      : conflict({
+          rule: 'revision-used',
+          pointer: '/revision',
+          message: 'This revision came before with other content.',
+          expected: 'the same bytes, or a higher revision',
+        });
+  }
+  const newest = Math.max(0, ...line.map(({ revision }) => revision));
+  if (arriving.revision > newest) return { kind: 'new' };
+  return {
+    kind: 'stale',
+    problem: {
+      rule: 'revision-stale',
+      pointer: '/revision',
+      message: 'A higher revision came before; this one is kept but never applied.',
+      expected: `a revision above ${newest}`,
+    },
+  };
+}
+
+const conflict = (problem: Problem): Admission => ({ kind: 'conflict', problem });

@@ -1,0 +1,41 @@
+import { keyedUuid } from '../kernel/index.js';
+
+interface Identified {
+  readonly system: string;
+  readonly value: string;
+}
+
+/** What a keyed id is made for; ids made for two purposes cannot be joined. */
+type Purpose = 'case' | 'search-case' | 'search-patient' | 'search-session' | 'pseudonym';
+
+/**
+ * A keyed id of an identifier for one purpose.
+ *
+ * @param secret the site secret
+ */
+export function keyed(secret: string, purpose: Purpose, { system, value }: Identified): string {
+  return keyedUuid(secret, `${purpose}|${system}`, value);
+}
+
+/** The opaque id under which a case is kept and named to others. */
+export function caseIdOf(secret: string, identifier: Identified): string {
+  return keyed(secret, 'case', identifier);
+}
+
+/** The keys under which a case is found again. */
+export function searchKeysOf(
+  secret: string,
+  { case: own, patient, session }: SearchedBy,
+): Readonly<Record<string, string>> {
+  return {
+    ...(own === undefined ? {} : { case: keyed(secret, 'search-case', own) }),
+    ...(patient === undefined ? {} : { patient: keyed(secret, 'search-patient', patient) }),
+    ...(session === undefined ? {} : { session: keyed(secret, 'search-session', session) }),
+  };
+}
+
+interface SearchedBy {
+  readonly case?: Identified | undefined;
+  readonly patient?: Identified | undefined;
+  readonly session?: Identified | undefined;
+}

@@ -1,0 +1,35 @@
+import type { Bundle } from 'fhir/r4.js';
+import { type CheckedBundle, checkBundle } from '../conformance/index.js';
+import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
+import { toBundle } from '../mapping/index.js';
+import { type RecordVersion, readVersion } from '../record/index.js';
+import { mappingSettings, type PipelineSettings } from './settings.js';
+
+/** A record version as a Bundle that has passed every check. */
+export interface Prepared {
+  readonly bundle: CheckedBundle;
+  readonly warnings: readonly Problem[];
+}
+
+/** Maps and checks a record version: the one way from a record to what may be sent. */
+export function prepare(version: RecordVersion, settings: PipelineSettings): Checked<Prepared> {
+  const result = checkBundle(toBundle(version, mappingSettings(settings)));
+  return result.ok
+    ? passed({ bundle: result.value, warnings: result.warnings })
+    : failed(result.problems);
+}
+
+/** The same for the text of a stored version; what the delivery worker calls. */
+export function prepareStored(
+  settings: PipelineSettings,
+): (version: string) => Checked<CheckedBundle> {
+  return (version) => {
+    const prepared = prepare(readVersion(version), settings);
+    return prepared.ok ? passed(prepared.value.bundle) : prepared;
+  };
+}
+
+/** What would be sent for a stored version, checked or not. */
+export function toStoredBundle(version: string, settings: PipelineSettings): Bundle {
+  return toBundle(readVersion(version), mappingSettings(settings));
+}
