@@ -47,7 +47,8 @@ export async function startTestPostgres(): Promise<TestPostgres> {
   const stop = async () => {
     await db.destroy();
     const closed = new Promise((resolve) => server.once('close', resolve));
-    server.kill('SIGINT');
+    // A smart shutdown: it waits for connections that are just closing.
+    server.kill('SIGTERM');
     await closed;
     await rm(folder, { recursive: true, force: true });
   };
