@@ -3,6 +3,7 @@ import pg from 'pg';
 import { invariant, StoreUnavailable } from '../kernel/index.js';
 import { sorted, sqlState } from './faults.js';
 import { migrate } from './migrate.js';
+import { openPool } from './pool.js';
 import { SILENT, type StoreLog } from './store-log.js';
 import { StoreRefused } from './store-refused.js';
 import type { Tables } from './tables.js';
@@ -56,19 +57,15 @@ export async function openDatabase(url: string, options: DatabaseOptions = {}): 
   } catch (error) {
     throw error instanceof StoreRefused ? error : sorted(error);
   }
-  const pool = new pg.Pool({
-    ...config,
+  const limits = {
     max: connections,
     idleTimeoutMillis: IDLE_FOR_MS,
     statement_timeout: statementMs,
     lock_timeout: lockMs,
     idle_in_transaction_session_timeout: statementMs,
-  });
-  pool.on('error', (error) => {
+  };
+  const pool = openPool({ ...config, ...limits }, (error) => {
     log.warn({ event: 'database-connection-lost', sqlState: sqlState(error) ?? 'none' });
-  });
-  pool.on('connect', (client) => {
-    client.on('error', () => {});
   });
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   return { db, pool, config, log, close: () => db.destroy() };

@@ -1,7 +1,8 @@
 import { Kysely, Migrator, PostgresDialect, sql } from 'kysely';
-import pg from 'pg';
+import type pg from 'pg';
 import { InvariantError } from '../kernel/index.js';
 import { MIGRATIONS, migrationProvider } from './migrations/all.js';
+import { openPool } from './pool.js';
 import { StoreRefused } from './store-refused.js';
 
 /**
@@ -13,8 +14,7 @@ import { StoreRefused } from './store-refused.js';
  * @throws StoreRefused when a newer release has changed the schema
  */
 export async function migrate(config: pg.ClientConfig): Promise<void> {
-  const pool = new pg.Pool({ ...config, max: 1 });
-  pool.on('error', () => {});
+  const pool = openPool({ ...config, max: 1 }, () => {});
   const db = new Kysely<unknown>({ dialect: new PostgresDialect({ pool }) });
   try {
     await refuseNewer(db);
