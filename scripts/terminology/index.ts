@@ -1,0 +1,1 @@
+export { generateTerminology } from './generate-terminology.js';

@@ -1,0 +1,30 @@
+export {
+  type CodeRef,
+  type ConceptKey,
+  type LocalCode,
+  type LocalRef,
+  type LocalSet,
+  localRef,
+  setRefs,
+} from './code-ref.js';
+export { codeableConcept, localCoding } from './codeable-concept.js';
+export { COMPLICATIONS } from './complications.js';
+export { ITEMS, type ItemKey } from './items.js';
+export {
+  ADJUNCTS,
+  ANSWERS,
+  COMPUTATIONS,
+  REPORT_KINDS,
+  REQUEST_KINDS,
+  SPECIMEN_PROCESSING,
+  SPECIMEN_TYPE,
+  STRICTURE_FLAGS,
+  TEAM_FUNCTIONS,
+} from './kinds.js';
+export { type LesionFacts, lesionCondition } from './lesion-condition.js';
+export { LICENCE_NOTICES, type Licence, type Licences } from './licences.js';
+export { ESD_HYBRID, ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE } from './procedures.js';
+export { STRUCTURE } from './structure.js';
+export { BASE, localSystem, systems } from './systems.js';
+export { UNITS, type Unit } from './units.js';
+export { DEVICES, SUBSTANCES, WORD_CODES } from './words/index.js';

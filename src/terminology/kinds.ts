@@ -1,0 +1,41 @@
+import { localRef, setRefs } from './code-ref.js';
+
+/** Answers to a question of yes or no. */
+export const ANSWERS = setRefs('answer');
+
+/** Bands of the risk of a stricture. */
+export const STRICTURE_FLAGS = setRefs('stricture-flag');
+
+/** Rules by which a value was computed, for Observation.method. */
+export const COMPUTATIONS = setRefs('computation');
+
+/** What each member of the team did; others know the first and the second performer. */
+export const TEAM_FUNCTIONS = setRefs('team-function', {
+  operator: { open: ['participation-pprf'] },
+  assistant: { open: ['participation-sprf'] },
+});
+
+/** Our reports. Source of the LOINC codes: shared/terminology/README.md, "Binding". */
+export const REPORT_KINDS = setRefs('report-kind', {
+  'endoscopy-report': { open: ['doc-endoscopy-study'] },
+  'pathology-report': { open: ['doc-surgical-pathology-study', 'doc-pathology-synoptic'] },
+});
+
+/** Our requests; histopathology is asked for by the LOINC code of the report that answers it. */
+export const REQUEST_KINDS = setRefs('request-kind', {
+  'histopathology-esd': { open: ['doc-surgical-pathology-study'] },
+});
+
+/** The piece of tissue itself. */
+export const SPECIMEN_TYPE = localRef(
+  { set: 'specimen-type', code: 'endoscopic-resection' },
+  { broader: ['specimen-tissue', 'specimen-v2-tiss'] },
+);
+
+/** What was done to the specimen. */
+export const SPECIMEN_PROCESSING = setRefs('specimen-processing');
+
+/** Procedures beside the dissection. */
+export const ADJUNCTS = setRefs('esd-adjunct', {
+  'conversion-to-snare-resection': { open: ['procedure-snare-resection-endoscopic'] },
+});

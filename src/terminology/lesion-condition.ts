@@ -1,0 +1,62 @@
+import type { BIOPSY_RESULTS, Organ, Site } from '../contract/index.js';
+import { type CodeRef, localRef } from './code-ref.js';
+import { type Behaviour, ORGAN_ICD10, SITE_ICD10 } from './lesion-icd10.table.js';
+
+type BiopsyResult = (typeof BIOPSY_RESULTS)[number];
+
+/** What of a case decides the code of the lesion. */
+export interface LesionFacts {
+  readonly organ: Organ;
+  readonly site?: Site | undefined;
+  readonly biopsyResult?: BiopsyResult | undefined;
+}
+
+/**
+ * Behaviour by biopsy, as the fifth digit of ICD-O-3 morphology has it: 8148/2 and 8077/2 for
+ * high grade, 8148/0 and 8077/0 for low grade, 8213/0 for serrated lesions. A biopsy without
+ * dysplasia does not clear the lesion, and the grade of a neuroendocrine tumour is not told.
+ *
+ * Source: concepts.csv, morphology rows.
+ */
+export const BIOPSY_BEHAVIOUR: Readonly<Record<BiopsyResult, Behaviour>> = {
+  'not-taken': 'uncertain',
+  'no-dysplasia': 'uncertain',
+  indefinite: 'uncertain',
+  'low-grade-dysplasia': 'benign',
+  'high-grade-dysplasia': 'in-situ',
+  'carcinoma-squamous': 'malignant',
+  adenocarcinoma: 'malignant',
+  'adenocarcinoma-differentiated': 'malignant',
+  'adenocarcinoma-undifferentiated': 'malignant',
+  'sessile-serrated-lesion': 'benign',
+  'sessile-serrated-lesion-dysplasia': 'benign',
+  'neuroendocrine-tumour': 'uncertain',
+};
+
+const BEHAVIOUR_TEXT: Readonly<Record<Behaviour, string>> = {
+  malignant: 'Carcinoma',
+  'in-situ': 'High-grade dysplasia or carcinoma in situ',
+  benign: 'Benign or low-grade neoplasia',
+  uncertain: 'Neoplasia of uncertain behaviour',
+};
+
+const ORGAN_TEXT: Readonly<Record<Organ, string>> = {
+  oesophagus: 'oesophagus',
+  stomach: 'stomach',
+  duodenum: 'duodenum',
+  colon: 'colon',
+  rectum: 'rectum',
+};
+
+/**
+ * The lesion as a Condition before its pathology: ICD-10 by site and behaviour, else by organ, and
+ * our code for a dissected lesion. Without a biopsy the behaviour is uncertain, never benign.
+ */
+export function lesionCondition({ organ, site, biopsyResult }: LesionFacts): CodeRef {
+  const behaviour = biopsyResult === undefined ? 'uncertain' : BIOPSY_BEHAVIOUR[biopsyResult];
+  const icd10 = site === undefined ? ORGAN_ICD10[organ] : SITE_ICD10[site];
+  return {
+    ...localRef({ set: 'lesion-type', code: 'dissected-lesion' }, { open: [icd10[behaviour]] }),
+    text: `${BEHAVIOUR_TEXT[behaviour]} of ${ORGAN_TEXT[organ]}`,
+  };
+}

@@ -1,0 +1,18 @@
+import { BEFORE_WORDS } from './before.js';
+import { DISSECTION_WORDS } from './dissection.js';
+import { EQUIPMENT_WORDS } from './equipment.js';
+import { LESION_WORDS } from './lesion.js';
+import { RESULT_WORDS } from './result.js';
+import { SITE_WORDS } from './sites.js';
+
+export { DEVICES, SUBSTANCES } from './equipment.js';
+
+/** The code of every word of every list of the contract. */
+export const WORD_CODES = {
+  ...SITE_WORDS,
+  ...LESION_WORDS,
+  ...BEFORE_WORDS,
+  ...EQUIPMENT_WORDS,
+  ...DISSECTION_WORDS,
+  ...RESULT_WORDS,
+} as const;
