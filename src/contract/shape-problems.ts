@@ -56,23 +56,25 @@ function problemsOf(schema: z.ZodType, issue: Issue, raw: unknown): Problem[] {
       expected: allowedFields(schema, issue.path),
     }));
   }
-  const missing = valueAt(raw, issue.path) === undefined;
+  const value = valueAt(raw, issue.path);
   return [
     {
-      ...(missing ? MISSING : wording(issue)),
+      ...(value === undefined ? MISSING : wording(issue, value)),
       pointer: toPointer(issue.path),
       expected: expectedOf(schema, issue),
     },
   ];
 }
 
+const WRONG_TYPE = { rule: 'wrong-type', message: 'This value has the wrong type.' };
 const MISSING = { rule: 'missing-field', message: 'A required field is missing.' };
 
-function wording(issue: Issue): Pick<Problem, 'rule' | 'message'> {
+function wording(issue: Issue, value: unknown): Pick<Problem, 'rule' | 'message'> {
   switch (issue.code) {
     case 'invalid_type':
-      return { rule: 'wrong-type', message: 'This value has the wrong type.' };
+      return WRONG_TYPE;
     case 'invalid_value':
+      if (typeof value !== typeof issue.values[0]) return WRONG_TYPE;
       return { rule: 'not-in-list', message: 'This value is not one of the allowed words.' };
     case 'too_small':
     case 'too_big':

@@ -1,0 +1,77 @@
+import { z } from 'zod';
+import { caseSchema, unitSettingsSchema } from '../../src/contract/index.js';
+import { type BeyondJsonSchema, WHAT_JSON_SCHEMA_CANNOT_SAY } from './beyond-json-schema.table.js';
+
+const FOLDER = 'shared/schemas';
+const BASE = 'https://dissection-records.example/schemas';
+
+interface Published {
+  readonly file: string;
+  readonly title: string;
+  readonly description: string;
+  readonly schema: z.ZodType;
+}
+
+const PUBLISHED: readonly Published[] = [
+  {
+    file: 'case-1.schema.json',
+    title: 'Finished endoscopic submucosal dissection of one lesion',
+    description:
+      'The message `case/1`. Lengths are in mm unless the name says cm, volumes in ml, doses in ' +
+      'mg, shares in percent. Names that end in At hold instants with offset, names that end in ' +
+      'On hold calendar dates. A list that is absent was not told; an empty list says "none".',
+    schema: caseSchema,
+  },
+  {
+    file: 'unit-settings.schema.json',
+    title: 'Settings of an endoscopy unit',
+    description: 'What a unit decides for itself; one versioned file.',
+    schema: unitSettingsSchema,
+  },
+];
+
+/**
+ * Says the schemas of the contract as JSON Schema, draft 2020-12, for those who send messages.
+ *
+ * @returns path from the root of the project -> content
+ */
+export async function generateSchemas(): Promise<ReadonlyMap<string, string>> {
+  const schemas = PUBLISHED.map((published): [string, string] => [
+    `${FOLDER}/${published.file}`,
+    `${JSON.stringify(jsonSchemaOf(published), null, 2)}\n`,
+  ]);
+  return new Map([...schemas, [`${FOLDER}/README.md`, readme()]]);
+}
+
+function jsonSchemaOf({ file, title, description, schema }: Published): object {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input', target: 'draft-2020-12' });
+  return { $schema, $id: `${BASE}/${file}`, title, description, ...rest };
+}
+
+const readme = (): string => `# JSON Schema of the messages
+
+Generated from the contract (\`npm run generate\`); draft 2020-12.
+
+${PUBLISHED.map(({ file, title }) => `- \`${file}\`: ${title}.`).join('\n')}
+
+Use a validator that asserts \`format\`: otherwise 30 February passes. What the schema of a case
+refuses, the service refuses. What it accepts, the service may still refuse for these reasons:
+
+## Lost before a schema sees the value
+
+${listOf('bytes')}
+
+## Across fields
+
+${listOf('fields')}
+
+## Named otherwise
+
+Two rules agree with the schema and have names of their own: \`too-deep\` (more than 16 levels) and
+\`ill-formed-text\` (control characters, half of a character).
+`;
+
+const listOf = (kind: BeyondJsonSchema['kind']): string =>
+  WHAT_JSON_SCHEMA_CANNOT_SAY.filter((row) => row.kind === kind)
+    .map(({ rule, asks }) => `- \`${rule}\`: ${asks}`)
+    .join('\n');
