@@ -14,6 +14,7 @@ export {
   ADJUNCTS,
   ANSWERS,
   COMPUTATIONS,
+  INJECTED_MIXTURE,
   REPORT_KINDS,
   REQUEST_KINDS,
   SPECIMEN_PROCESSING,
@@ -21,9 +22,9 @@ export {
   STRICTURE_FLAGS,
   TEAM_FUNCTIONS,
 } from './kinds.js';
-export { type LesionFacts, lesionCondition } from './lesion-condition.js';
+export { lesionCondition } from './lesion-condition.js';
 export { LICENCE_NOTICES, type Licence, type Licences } from './licences.js';
-export { ESD_HYBRID, ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE } from './procedures.js';
+export { ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE, HYBRID_ESD } from './procedures.js';
 export { STRUCTURE } from './structure.js';
 export { BASE, localSystem, systems } from './systems.js';
 export { UNITS, type Unit } from './units.js';

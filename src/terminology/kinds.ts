@@ -1,4 +1,5 @@
-import { localRef, setRefs } from './code-ref.js';
+import type { Organ } from '../contract/index.js';
+import { type CodeRef, localRef, setRefs } from './code-ref.js';
 
 /** Answers to a question of yes or no. */
 export const ANSWERS = setRefs('answer');
@@ -15,11 +16,30 @@ export const TEAM_FUNCTIONS = setRefs('team-function', {
   assistant: { open: ['participation-sprf'] },
 });
 
+/** The rectum is reached by either kind of endoscope, so its report is of any endoscopy. */
+const ENDOSCOPY_REPORT = localRef(
+  { set: 'report-kind', code: 'endoscopy-report' },
+  { open: ['doc-endoscopy-study'] },
+);
+const COLONOSCOPY_REPORT = localRef(
+  { set: 'report-kind', code: 'endoscopy-report' },
+  { open: ['doc-colonoscopy-study'] },
+);
+
 /** Our reports. Source of the LOINC codes: shared/terminology/README.md, "Binding". */
-export const REPORT_KINDS = setRefs('report-kind', {
-  'endoscopy-report': { open: ['doc-endoscopy-study'] },
-  'pathology-report': { open: ['doc-surgical-pathology-study', 'doc-pathology-synoptic'] },
-});
+export const REPORT_KINDS = {
+  'endoscopy-report': {
+    oesophagus: ENDOSCOPY_REPORT,
+    stomach: ENDOSCOPY_REPORT,
+    duodenum: ENDOSCOPY_REPORT,
+    colon: COLONOSCOPY_REPORT,
+    rectum: ENDOSCOPY_REPORT,
+  } satisfies Record<Organ, CodeRef>,
+  'pathology-report': localRef(
+    { set: 'report-kind', code: 'pathology-report' },
+    { open: ['doc-surgical-pathology-study', 'doc-pathology-synoptic'] },
+  ),
+} as const;
 
 /** Our requests; histopathology is asked for by the LOINC code of the report that answers it. */
 export const REQUEST_KINDS = setRefs('request-kind', {
@@ -31,6 +51,9 @@ export const SPECIMEN_TYPE = localRef(
   { set: 'specimen-type', code: 'endoscopic-resection' },
   { broader: ['specimen-tissue', 'specimen-v2-tiss'] },
 );
+
+/** The fluid injected beneath the lesion as a whole. */
+export const INJECTED_MIXTURE = localRef({ set: 'injectate', code: 'mixture' });
 
 /** What was done to the specimen. */
 export const SPECIMEN_PROCESSING = setRefs('specimen-processing');

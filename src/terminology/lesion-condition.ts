@@ -4,13 +4,6 @@ import { type Behaviour, ORGAN_ICD10, SITE_ICD10 } from './lesion-icd10.table.js
 
 type BiopsyResult = (typeof BIOPSY_RESULTS)[number];
 
-/** What of a case decides the code of the lesion. */
-export interface LesionFacts {
-  readonly organ: Organ;
-  readonly site?: Site | undefined;
-  readonly biopsyResult?: BiopsyResult | undefined;
-}
-
 /**
  * Behaviour by biopsy, as the fifth digit of ICD-O-3 morphology has it: 8148/2 and 8077/2 for
  * high grade, 8148/0 and 8077/0 for low grade, 8213/0 for serrated lesions. A biopsy without
@@ -52,7 +45,7 @@ const ORGAN_TEXT: Readonly<Record<Organ, string>> = {
  * The lesion as a Condition before its pathology: ICD-10 by site and behaviour, else by organ, and
  * our code for a dissected lesion. Without a biopsy the behaviour is uncertain, never benign.
  */
-export function lesionCondition({ organ, site, biopsyResult }: LesionFacts): CodeRef {
+export function lesionCondition(organ: Organ, biopsyResult?: BiopsyResult, site?: Site): CodeRef {
   const behaviour = biopsyResult === undefined ? 'uncertain' : BIOPSY_BEHAVIOUR[biopsyResult];
   const icd10 = site === undefined ? ORGAN_ICD10[organ] : SITE_ICD10[site];
   return {

@@ -752,10 +752,6 @@ export const LOCAL_CODES = {
       display: 'Earlier treatment of lesion',
       definition: 'What was done to the same lesion before.',
     },
-    indication: {
-      display: 'Indication for dissection',
-      definition: 'Why the lesion was dissected.',
-    },
     'antithrombotics-taken': {
       display: 'Antithrombotic drugs taken',
       definition: 'Whether the patient takes any antithrombotic drug.',
@@ -787,18 +783,6 @@ export const LOCAL_CODES = {
     'generator-setting': {
       display: 'Setting of electrosurgical generator',
       definition: 'Panel: mode, purpose and power.',
-    },
-    'generator-mode': {
-      display: 'Current mode',
-      definition: 'Mode of the current.',
-    },
-    'generator-purpose': {
-      display: 'Purpose of current',
-      definition: 'What the current was used for.',
-    },
-    'generator-power': {
-      display: 'Power limit',
-      definition: 'Power set at the generator, W.',
     },
     'patient-position': {
       display: 'Patient position',
@@ -852,10 +836,6 @@ export const LOCAL_CODES = {
       display: 'Adrenaline injected',
       definition: 'Whether the injection solution held adrenaline.',
     },
-    'injected-volume': {
-      display: 'Injected volume',
-      definition: 'Total volume injected, mL.',
-    },
     incision: {
       display: 'Mucosal incision',
       definition: 'Panel: how the mucosa was cut.',
@@ -908,22 +888,6 @@ export const LOCAL_CODES = {
       display: 'Incident',
       definition: 'What happened on the way, one observation each.',
     },
-    'vessel-treatment': {
-      display: 'Vessel treated',
-      definition: 'Panel: a vessel treated during the procedure, bleeding or not.',
-    },
-    'vessel-site': {
-      display: 'Site of vessel treated',
-      definition: 'Layer in which the vessel was treated.',
-    },
-    'haemostasis-means': {
-      display: 'Means of haemostasis',
-      definition: 'Means by which the vessel was treated.',
-    },
-    'vessel-bleeding': {
-      display: 'Bleeding of vessel treated',
-      definition: 'Intensity of bleeding of the vessel treated.',
-    },
     perforation: {
       display: 'Perforation',
       definition: 'Whether a hole through the wall was seen before the scope left.',
@@ -971,10 +935,6 @@ export const LOCAL_CODES = {
     'stricture-prevention': {
       display: 'Stricture prevention',
       definition: 'Measure taken against narrowing.',
-    },
-    'stricture-prevention-dose': {
-      display: 'Dose of stricture prevention',
-      definition: 'Dose of the drug given against narrowing, mg.',
     },
     'stricture-risk': {
       display: 'Stricture flag',
@@ -1108,10 +1068,6 @@ export const LOCAL_CODES = {
     'endoscope-kind': {
       display: 'Kind of endoscope',
       definition: 'Gastroscope or colonoscope.',
-    },
-    'required-channel': {
-      display: 'Least working channel of instrument',
-      definition: 'Least diameter of the working channel that the instrument needs, mm.',
     },
     positioning: {
       display: 'Positioning',
@@ -1501,6 +1457,11 @@ export const LOCAL_CODES = {
     adrenaline: {
       display: 'Adrenaline added',
       definition: 'Adrenaline mixed into the injection solution.',
+    },
+    mixture: {
+      display: 'Submucosal injection mixture',
+      definition:
+        'Solution injected beneath the lesion; its ingredients are stated with it where known.',
     },
   },
   'wall-position': {
@@ -1942,6 +1903,14 @@ export const LOCAL_CODES = {
     replaced: {
       display: 'Replaced',
       definition: 'Another drug took its place for the procedure.',
+    },
+    bridged: {
+      display: 'Bridged with heparin',
+      definition: 'Heparin covered the time without the drug.',
+    },
+    'not-bridged': {
+      display: 'Not bridged',
+      definition: 'Nothing covered the time without the drug.',
     },
   },
   adviser: {
@@ -2594,6 +2563,16 @@ export const LOCAL_CODES = {
     'follow-up-endoscopy': {
       display: 'Follow-up endoscopy',
       definition: 'Request for an endoscopy that looks again at the place of the dissection.',
+    },
+  },
+  'device-property': {
+    'injection-channel': {
+      display: 'Injection channel',
+      definition: 'Whether the instrument can inject without being exchanged.',
+    },
+    'minimum-channel': {
+      display: 'Least working channel',
+      definition: 'Least diameter of the working channel that the instrument needs, mm.',
     },
   },
 } as const;

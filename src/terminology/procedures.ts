@@ -26,4 +26,4 @@ export const ESD_RECTUM_BY_COLONOSCOPE: CodeRef = localRef(
 );
 
 /** Dissection finished with a snare, organ not stated. */
-export const ESD_HYBRID: CodeRef = dissection['esd-hybrid'];
+export const HYBRID_ESD: CodeRef = dissection['esd-hybrid'];

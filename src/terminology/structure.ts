@@ -46,15 +46,10 @@ export const STRUCTURE = {
     encounterDiagnosis: concept('condition-category-encounter-diagnosis'),
     problemListItem: concept('condition-category-problem-list-item'),
   },
-  procedureCategory: {
-    surgical: concept('procedure-category-surgical'),
-    endoscopy: concept('procedure-category-endoscopy'),
-  },
-  reportCategory: {
-    surgicalPathology: concept('report-category-sp'),
-    endoscopy: concept('doc-gi-endoscopy-studies-set'),
-  },
-  requestCategory: { diagnosticProcedure: concept('category-diagnostic-procedure') },
+  procedureCategory: concept('procedure-category-surgical'),
+  endoscopyReportCategory: concept('doc-gi-endoscopy-studies-set'),
+  pathologyReportCategory: concept('report-category-sp'),
+  laboratoryRequest: concept('category-diagnostic-procedure'),
   identifierType: {
     accession: concept('identifier-type-acsn'),
     placer: concept('identifier-type-plac'),
