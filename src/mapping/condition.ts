@@ -16,7 +16,7 @@ export function toLesion(context: MappingContext): Draft<Condition> {
       clinicalStatus: STRUCTURE.conditionClinical.active,
       verificationStatus: STRUCTURE.conditionVerification.provisional,
       category: [STRUCTURE.conditionCategory.encounterDiagnosis],
-      code: context.concept(lesionCondition(lesion.organ, before?.biopsyResult)),
+      code: context.concept(lesionCondition(lesion.organ, before?.biopsyResult, lesion.site)),
       bodySite: toBodySite(context),
       subject: context.patient,
       ...context.inEncounter,

@@ -1,4 +1,9 @@
-import type { CodeableConcept, MedicationAdministration, MedicationStatement } from 'fhir/r4.js';
+import type {
+  CodeableConcept,
+  Medication,
+  MedicationAdministration,
+  MedicationStatement,
+} from 'fhir/r4.js';
 import { INJECTED_MIXTURE, localRef, UNITS, WORD_CODES } from '../terminology/index.js';
 import { head, type MappingContext } from './context.js';
 import type { Draft } from './draft.js';
@@ -24,14 +29,7 @@ function injectate(context: MappingContext): readonly Draft<MedicationAdministra
         ...(ingredients.length === 0
           ? { medicationCodeableConcept: context.concept(INJECTED_MIXTURE) }
           : {
-              contained: [
-                {
-                  resourceType: 'Medication',
-                  id: 'mixture',
-                  code: context.concept(INJECTED_MIXTURE),
-                  ingredient: ingredients.map((itemCodeableConcept) => ({ itemCodeableConcept })),
-                },
-              ],
+              contained: [toMixture(context, ingredients)],
               medicationReference: { reference: '#mixture' },
             }),
         effectivePeriod: procedurePeriod(context),
@@ -45,6 +43,15 @@ function injectate(context: MappingContext): readonly Draft<MedicationAdministra
       },
     },
   ];
+}
+
+function toMixture(context: MappingContext, ingredients: readonly CodeableConcept[]): Medication {
+  return {
+    resourceType: 'Medication',
+    id: 'mixture',
+    code: context.concept(INJECTED_MIXTURE),
+    ingredient: ingredients.map((itemCodeableConcept) => ({ itemCodeableConcept })),
+  };
 }
 
 function toIngredients(context: MappingContext): readonly CodeableConcept[] {

@@ -4,8 +4,8 @@ import {
   COMPLICATIONS,
   ESD_PROCEDURE,
   HYBRID_ESD,
-  localRef,
   STRUCTURE,
+  TEAM_FUNCTIONS,
   WORD_CODES,
 } from '../terminology/index.js';
 import { toBodySite } from './condition.js';
@@ -124,7 +124,7 @@ function toPerformers(context: MappingContext): ProcedurePerformer[] {
     code: 'operator' | 'supervisor' | 'assistant',
     who: typeof team.operator,
   ): ProcedurePerformer => ({
-    function: context.concept(localRef({ set: 'team-function', code })),
+    function: context.concept(TEAM_FUNCTIONS[code]),
     actor: logical('Practitioner', who),
     ...onBehalfOf,
   });

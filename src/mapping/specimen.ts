@@ -1,7 +1,7 @@
 import type { ServiceRequest, Specimen, SpecimenProcessing } from 'fhir/r4.js';
 import {
-  localRef,
   REQUEST_KINDS,
+  SPECIMEN_PROCESSING,
   SPECIMEN_TYPE,
   STRUCTURE,
   WORD_CODES,
@@ -89,7 +89,7 @@ function specimenResource(context: MappingContext, key: string): Specimen {
 function toProcessing(context: MappingContext): SpecimenProcessing[] {
   const { specimen } = context.fields;
   const step = (code: 'pinned' | 'oriented' | 'formalin-fixed') =>
-    context.concept(localRef({ set: 'specimen-processing', code }));
+    context.concept(SPECIMEN_PROCESSING[code]);
   return [
     ...(specimen?.pinned === true ? [{ procedure: step('pinned') }] : []),
     ...(specimen?.oriented === true ? [{ procedure: step('oriented') }] : []),
