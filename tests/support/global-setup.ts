@@ -1,8 +1,9 @@
-import { chmodSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { startOwnPostgres } from '../../src/store/index.js';
+import { isAlive } from '../../src/store/own-postgres/postmaster-file.js';
+import { removePostgresFolder } from './postgres-folder.js';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -18,19 +19,11 @@ const PREFIX = 'records-tests-';
  * removed here. What a killed run left behind is ended and removed first.
  */
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
-  await Promise.all(leftBehind().map(remove));
+  await Promise.all(leftBehind().map(removePostgresFolder));
   const folder = mkdtempSync(join(tmpdir(), `${PREFIX}${process.pid}-`));
   chmodSync(folder, 0o711); // as root, PostgreSQL runs as another user
   project.provide('postgresFolder', folder);
-  return () => remove(folder);
-}
-
-async function remove(folder: string): Promise<void> {
-  if (existsSync(join(folder, 'postgresql', 'cluster'))) {
-    const postgres = await startOwnPostgres({ folder, durable: false });
-    await postgres.stop();
-  }
-  rmSync(folder, { recursive: true, force: true });
+  return () => removePostgresFolder(folder);
 }
 
 /** Folders of runs whose process is gone. */
@@ -38,13 +31,4 @@ function leftBehind(): readonly string[] {
   return readdirSync(tmpdir())
     .filter((name) => name.startsWith(PREFIX) && !isAlive(Number(name.split('-')[2])))
     .map((name) => join(tmpdir(), name));
-}
-
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
-  }
 }

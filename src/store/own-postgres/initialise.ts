@@ -98,7 +98,9 @@ async function removeOldDrafts(layout: Layout): Promise<void> {
     const made = await stat(path).catch(() => undefined);
     if (made === undefined) continue;
     const old = Date.now() - made.mtimeMs > DRAFT_IS_OLD_AFTER_MS;
-    if (old || !isAlive(Number(pid))) await rm(path, { recursive: true, force: true });
+    if (!old && isAlive(Number(pid))) continue;
+    // its initdb may still be writing: what cannot be removed now is removed at the next start
+    await rm(path, { recursive: true, force: true, maxRetries: 5 }).catch(() => {});
   }
 }
 
