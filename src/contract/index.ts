@@ -23,4 +23,5 @@ export {
   type UnitSettings,
   unitSettingsSchema,
 } from './unit-settings.js';
+export { isUnreadable } from './unreadable.js';
 export * from './words.js';

@@ -1,0 +1,22 @@
+import type { Role } from '../contract/index.js';
+
+/**
+ * Who may call what. A route that is not listed here lets nobody in; `open` needs no key.
+ * A note system sees and sends the cases of its own source alone.
+ */
+export const ACCESS = {
+  'GET /livez': 'open',
+  'GET /readyz': ['operator'],
+  'POST /cases': ['note-system'],
+  'POST /cases/check': ['note-system'],
+  'POST /cases/search': ['note-system', 'records-team'],
+  'GET /cases/:caseId': ['note-system', 'records-team'],
+  'GET /cases/:caseId/bundle': ['records-team'],
+} as const satisfies Readonly<Record<string, 'open' | readonly Role[]>>;
+
+/** @returns the roles that may call, none for a route that was not declared */
+export function accessTo(method: string, path: string): 'open' | readonly Role[] {
+  const declared: Readonly<Record<string, 'open' | readonly Role[]>> = ACCESS;
+  const name = `${method} ${path}`;
+  return Object.hasOwn(declared, name) ? (declared[name] ?? []) : [];
+}

@@ -1,0 +1,73 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { exchangeOf } from './exchange.js';
+import {
+  PROBLEM_MEDIA_TYPE,
+  type ProblemDocument,
+  problemDocument,
+  type Refusal,
+} from './problem-document.js';
+import { hasMuchLeft } from './read-body.js';
+
+/** What a route answers. */
+export interface Reply {
+  readonly status: number;
+  readonly body: object;
+  /** `application/json` unless given. */
+  readonly mediaType?: string;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+export interface SendLimits {
+  readonly bodyBytes: number;
+  /** How long a sender may go on after it was refused, before the connection is cut, ms. */
+  readonly lingerMs: number;
+}
+
+export function refusalReply(refusal: Refusal, correlationId: string): Reply {
+  const document: ProblemDocument = problemDocument(refusal, correlationId);
+  return {
+    status: document.status,
+    body: document,
+    mediaType: PROBLEM_MEDIA_TYPE,
+    ...(refusal.headers === undefined ? {} : { headers: refusal.headers }),
+  };
+}
+
+/** Sends the reply as JSON in UTF-8, and ends the connection if much of the body is left unread. */
+export function send(
+  request: IncomingMessage,
+  response: ServerResponse,
+  reply: Reply,
+  limits: SendLimits,
+): void {
+  const bytes = Buffer.from(JSON.stringify(reply.body));
+  response.statusCode = reply.status;
+  for (const [name, value] of Object.entries(reply.headers ?? {})) response.setHeader(name, value);
+  response.setHeader('Content-Type', reply.mediaType ?? 'application/json');
+  response.setHeader('Content-Length', bytes.length);
+  response.setHeader('Correlation-Id', exchangeOf(request).correlationId);
+  if (hasMuchLeft(request, limits.bodyBytes)) endWithConnection(request, response, bytes, limits);
+  else response.end(bytes);
+}
+
+/**
+ * The answer is complete at once; the connection closes when the sender stops, or a little later.
+ * Closing it while bytes arrive could destroy the answer before it is read.
+ *
+ * Source: RFC 9112 section 9.6 (closing in stages).
+ */
+function endWithConnection(
+  request: IncomingMessage,
+  response: ServerResponse,
+  bytes: Uint8Array,
+  { lingerMs }: SendLimits,
+): void {
+  response.setHeader('Connection', 'close');
+  response.write(bytes);
+  const close = (): void => {
+    clearTimeout(timer);
+    response.end();
+  };
+  const timer = setTimeout(close, lingerMs);
+  request.once('end', close).once('close', close).resume();
+}
