@@ -68,7 +68,11 @@ function valuesOf(kind: SearchKind, value: Json, base: string): readonly Found[]
   }
 }
 
-/** Source: HL7 FHIR R4, Search, section "token", table of data types. */
+/**
+ * Source: HL7 FHIR R4, Search, section "token", table of data types. Where the case of a code may
+ * not matter the page advises to pass over it; here it always counts, so that an identifier
+ * names one resource.
+ */
 function tokens(value: Json): readonly Found[] {
   if (typeof value === 'string') return [{ code: value }];
   if (typeof value === 'boolean') return [{ code: String(value) }];

@@ -1,19 +1,14 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { Express } from 'express';
 import {
   type AnyDatabase,
   createSandbox,
   type SandboxOptions,
 } from '../../../src/sandbox/index.js';
 
-/** What came back over the wire. */
-export interface Answer {
-  readonly status: number;
-  readonly headers: Headers;
-  readonly text: string;
-  // biome-ignore lint/suspicious/noExplicitAny: read with the eyes of a client without types
-  readonly json: any;
-}
+/** What came back over the wire; `json` is read as a client without types reads it. */
+export type Answer = Awaited<ReturnType<typeof read>>;
 
 export interface TestServer {
   /** Address of the FHIR base, without a slash at its end. */
@@ -31,8 +26,9 @@ const FHIR = { 'content-type': 'application/fhir+json', accept: 'application/fhi
 export async function startServer(
   db: AnyDatabase,
   options: Partial<SandboxOptions> = {},
+  app: Express = createSandbox(db, { production: false, ...options }),
 ): Promise<TestServer> {
-  const server = createServer(createSandbox(db, { production: false, ...options }));
+  const server = createServer(app);
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const base = `http://127.0.0.1:${portOf(server)}`;
   const send =
@@ -63,7 +59,7 @@ export async function startServer(
   };
 }
 
-async function read(response: Response): Promise<Answer> {
+async function read(response: Response) {
   const text = await response.text();
   const json = text === '' ? undefined : JSON.parse(text);
   return { status: response.status, headers: response.headers, text, json };

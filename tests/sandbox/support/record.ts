@@ -1,0 +1,176 @@
+interface Resource {
+  readonly resourceType: string;
+  readonly id: string;
+  readonly [element: string]: unknown;
+}
+
+const ref = (reference: string) => ({ reference });
+const item = (code: string, system = 'urn:items') => ({ coding: [{ system, code }] });
+const key = (system: string, value: string) => [{ system, value }];
+const subject = ref('Patient/p1');
+
+/** An invented record: one dissection of one patient, as small as the searches allow. */
+export const RECORD: readonly Resource[] = [
+  {
+    resourceType: 'Patient',
+    id: 'p1',
+    name: [{ family: 'Lynch', given: ['Evelyn'] }],
+  },
+  { resourceType: 'Patient', id: 'p2', name: [{ family: 'Müller', given: ['Éva'] }] },
+  { resourceType: 'Patient', id: 'p3', name: [{ family: 'Michael', given: ['Severine'] }] },
+  { resourceType: 'Practitioner', id: 'dr', identifier: key('urn:staff', '7') },
+  { resourceType: 'Organization', id: 'unit', identifier: key('urn:unit', '1'), name: 'Unit' },
+  {
+    resourceType: 'Encounter',
+    id: 'e',
+    identifier: key('urn:session', '1'),
+    status: 'finished',
+    class: { code: 'AMB' },
+    subject,
+  },
+  {
+    resourceType: 'Procedure',
+    id: 'esd',
+    identifier: [...key('urn:case', 'c1'), ...key('urn:session', '1')],
+    status: 'completed',
+    code: item('esd'),
+    subject,
+    performer: [{ actor: ref('Practitioner/dr') }],
+    performedPeriod: { start: '2026-01-05T09:00:00+01:00', end: '2026-01-05T10:30:00+01:00' },
+  },
+  {
+    resourceType: 'Observation',
+    id: 'en-bloc',
+    meta: {
+      tag: [{ system: 'urn:revision', code: '3' }],
+      profile: ['https://unit.example/StructureDefinition/a'],
+    },
+    status: 'final',
+    code: {
+      coding: [
+        { system: 'http://loinc.org', code: '99999-0' },
+        { system: 'urn:items', code: 'en-bloc' },
+      ],
+    },
+    subject,
+    encounter: ref('Encounter/e'),
+    partOf: [ref('Procedure/esd')],
+    focus: [ref('Condition/lesion')],
+    performer: [{ identifier: { system: 'urn:staff', value: '7' } }],
+    valueCodeableConcept: item('yes', 'urn:values'),
+  },
+  {
+    resourceType: 'Observation',
+    id: 'en-bloc-2',
+    status: 'final',
+    code: item('en-bloc'),
+    subject: ref('Device/d'),
+    specimen: ref('Specimen/A'),
+    valueCodeableConcept: item('no', 'urn:values'),
+  },
+  {
+    resourceType: 'Observation',
+    id: 'foreign',
+    identifier: key('urn:obs', 'a,b'),
+    status: 'final',
+    code: { coding: [{ code: 'en-bloc' }] },
+    subject,
+    valueCodeableConcept: { coding: [{ code: 'yes' }] },
+  },
+  {
+    resourceType: 'Observation',
+    id: 'bleeding',
+    identifier: key('urn:obs', 'c|d'),
+    status: 'preliminary',
+    code: item('bleeding'),
+    subject,
+    partOf: [ref('Procedure/esd')],
+    focus: [ref('https://other.example/fhir/Condition/9')],
+    hasMember: [ref('Observation/foreign')],
+  },
+  {
+    resourceType: 'Condition',
+    id: 'lesion',
+    code: item('lesion'),
+    subject,
+    onsetDateTime: '2026-01-05',
+  },
+  {
+    resourceType: 'Specimen',
+    id: 'A',
+    identifier: key('urn:jar', 'A'),
+    subject,
+    collection: { collectedDateTime: '2026-01-05T10:00:00Z' },
+  },
+  {
+    resourceType: 'ServiceRequest',
+    id: 'order',
+    status: 'active',
+    intent: 'order',
+    code: item('histology'),
+    subject,
+    authoredOn: '2026-01-05T11:00:00Z',
+  },
+  {
+    resourceType: 'ServiceRequest',
+    id: 'check',
+    requisition: { system: 'urn:plan', value: '1' },
+    status: 'active',
+    intent: 'plan',
+    code: item('surveillance'),
+    subject,
+    occurrencePeriod: { start: '2026-06-01', end: '2026-08-31' },
+  },
+  {
+    resourceType: 'DiagnosticReport',
+    id: 'report',
+    status: 'final',
+    code: item('report'),
+    subject,
+    basedOn: [ref('ServiceRequest/order')],
+    specimen: [ref('Specimen/A')],
+    result: [ref('Observation/en-bloc')],
+    issued: '2026-01-06T08:00:00Z',
+  },
+  {
+    resourceType: 'Appointment',
+    id: 'slot',
+    status: 'proposed',
+    basedOn: [ref('ServiceRequest/check')],
+    participant: [{ actor: subject, status: 'needs-action' }],
+  },
+  {
+    resourceType: 'Provenance',
+    id: 'prov',
+    meta: { tag: [{ system: 'urn:delivery', code: 'c1.1' }] },
+    target: [ref('Procedure/esd'), ref('Observation/en-bloc')],
+    recorded: '2026-01-06T08:00:00Z',
+    agent: [{ who: ref('Practitioner/dr') }],
+  },
+  {
+    resourceType: 'MedicationAdministration',
+    id: 'lift',
+    status: 'completed',
+    medicationCodeableConcept: item('saline'),
+    subject,
+    context: ref('Encounter/e'),
+    effectiveDateTime: '2026-01-05T09:10:00Z',
+  },
+  {
+    resourceType: 'MedicationStatement',
+    id: 'aspirin',
+    status: 'stopped',
+    medicationCodeableConcept: item('aspirin'),
+    subject,
+    partOf: [ref('Procedure/esd')],
+  },
+  {
+    resourceType: 'Task',
+    id: 'wait',
+    status: 'requested',
+    intent: 'plan',
+    code: { coding: [{ code: 'await' }] },
+    focus: ref('ServiceRequest/order'),
+  },
+  { resourceType: 'Device', id: 'd', identifier: key('urn:device', 'c1.knife1') },
+];
