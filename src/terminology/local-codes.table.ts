@@ -1077,6 +1077,10 @@ export const LOCAL_CODES = {
       display: 'Position taken later',
       definition: 'Position to which the patient was turned.',
     },
+    'injected-fluid': {
+      display: 'Injected fluid',
+      definition: 'Fluid that was injected beneath the lesion.',
+    },
     'injected-dye': {
       display: 'Dye injected',
       definition: 'Dye in the injection solution.',
@@ -2573,6 +2577,28 @@ export const LOCAL_CODES = {
     'minimum-channel': {
       display: 'Least working channel',
       definition: 'Least diameter of the working channel that the instrument needs, mm.',
+    },
+  },
+  'stricture-drug': {
+    triamcinolone: {
+      display: 'Triamcinolone',
+      definition: 'Steroid given against narrowing.',
+    },
+    prednisolone: {
+      display: 'Prednisolone',
+      definition: 'Steroid given against narrowing.',
+    },
+    budesonide: {
+      display: 'Budesonide',
+      definition: 'Steroid given against narrowing.',
+    },
+    hydrocortisone: {
+      display: 'Hydrocortisone',
+      definition: 'Steroid given against narrowing.',
+    },
+    other: {
+      display: 'Other steroid',
+      definition: 'Another steroid given against narrowing.',
     },
   },
 } as const;

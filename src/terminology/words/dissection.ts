@@ -16,6 +16,7 @@ import type {
   MUSCLE_INJURIES,
   PLANES,
   POSITIONS,
+  STRICTURE_DRUGS,
   STRICTURE_MEASURES,
   TRACTIONS,
   VESSEL_SITES,
@@ -60,6 +61,10 @@ export const DISSECTION_WORDS = {
   >,
   stricturePrevention: setRefs('stricture-prevention') satisfies Record<
     (typeof STRICTURE_MEASURES)[number],
+    CodeRef
+  >,
+  strictureDrug: setRefs('stricture-drug') satisfies Record<
+    (typeof STRICTURE_DRUGS)[number],
     CodeRef
   >,
 } as const;
