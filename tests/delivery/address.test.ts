@@ -152,7 +152,7 @@ describe('addressing', () => {
   });
 
   it('refuses an entry that checking should have refused', () => {
-    const broken = checked([{ resource: { resourceType: 'Condition' } }]);
+    const broken = checked([{ resource: { resourceType: 'Condition', subject: PATIENT } }]);
     const act = () => addressBundle(broken, 'client-id', { kind: 'logical' });
     expect(act).toThrow(InvariantError);
   });
