@@ -1,7 +1,7 @@
 import fhirpath from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4';
 
-type Evaluator = (resource: unknown) => readonly unknown[];
+type Evaluator = (resource: unknown, variables: object) => readonly unknown[];
 
 const evaluators = new Map<string, Evaluator>();
 
@@ -19,7 +19,7 @@ export function holdsByReference(expression: string, copy: unknown): boolean {
     evaluators.set(expression, evaluator);
   }
   try {
-    const result = evaluator(copy);
+    const result = evaluator(copy, { resource: copy, rootResource: copy });
     return result.length === 1 && result[0] === true;
   } catch {
     return false;

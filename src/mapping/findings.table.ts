@@ -186,6 +186,7 @@ export const FINDINGS: readonly FindingRow[] = [
     item: 'injection-technique',
     ...lesion,
     parts: [
+      each('injected-fluid', '/injection/fluids', 'fluid'),
       part('injected-dye', coded('/injection/dye', 'dye')),
       part('injected-adrenaline', answer('/injection/adrenaline')),
       each('injection-route', '/injection/routes', 'injectionRoute'),

@@ -1,10 +1,5 @@
-import type {
-  CodeableConcept,
-  Medication,
-  MedicationAdministration,
-  MedicationStatement,
-} from 'fhir/r4.js';
-import { INJECTED_MIXTURE, localRef, UNITS, WORD_CODES } from '../terminology/index.js';
+import type { CodeableConcept, MedicationAdministration, MedicationStatement } from 'fhir/r4.js';
+import { INJECTED_MIXTURE, localRef, SUBSTANCES, UNITS, WORD_CODES } from '../terminology/index.js';
 import { head, type MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import { measured } from './values.js';
@@ -14,53 +9,38 @@ export function toDrugsGiven(context: MappingContext): readonly Draft<Medication
   return [...injectate(context), ...stricturePrevention(context)];
 }
 
-/** The mixture under the lesion; its ingredients are the contained Medication's. */
+/** The mixture under the lesion as one dose; its text names the ingredients. */
 function injectate(context: MappingContext): readonly Draft<MedicationAdministration>[] {
   const { injection } = context.fields;
   const ingredients = toIngredients(context);
   if (injection === undefined || (ingredients.length === 0 && injection.totalMl === undefined)) {
     return [];
   }
+  const mixture = context.concept(INJECTED_MIXTURE);
+  const text = [mixture.text, ingredients.join(', ')].filter((part) => part !== '').join(': ');
   return [
     {
       key: 'injectate',
       resource: {
         ...given(context, 'injectate', 'dr-injectate'),
-        ...(ingredients.length === 0
-          ? { medicationCodeableConcept: context.concept(INJECTED_MIXTURE) }
-          : {
-              contained: [toMixture(context, ingredients)],
-              medicationReference: { reference: '#mixture' },
-            }),
+        medicationCodeableConcept: { ...mixture, text },
         effectivePeriod: procedurePeriod(context),
         ...(injection.totalMl === undefined
           ? { note: [{ text: 'The injected volume was not recorded.' }] }
-          : {
-              dosage: {
-                dose: measured(context, '/injection/totalMl', injection.totalMl, 'ml'),
-              },
-            }),
+          : { dosage: { dose: measured(context, '/injection/totalMl', injection.totalMl, 'ml') } }),
       },
     },
   ];
 }
 
-function toMixture(context: MappingContext, ingredients: readonly CodeableConcept[]): Medication {
-  return {
-    resourceType: 'Medication',
-    id: 'mixture',
-    code: context.concept(INJECTED_MIXTURE),
-    ingredient: ingredients.map((itemCodeableConcept) => ({ itemCodeableConcept })),
-  };
-}
-
-function toIngredients(context: MappingContext): readonly CodeableConcept[] {
+/** What was mixed, in words; each is coded in the Observation of the injection technique. */
+function toIngredients(context: MappingContext): readonly string[] {
   const { fluids = [], dye = 'none', adrenaline = false } = context.fields.injection ?? {};
   return [
-    ...fluids.map((fluid) => context.concept(WORD_CODES.fluid[fluid])),
-    ...(dye === 'none' ? [] : [context.concept(WORD_CODES.dye[dye])]),
-    ...(adrenaline ? [context.concept(localRef({ set: 'injectate', code: 'adrenaline' }))] : []),
-  ];
+    ...fluids.map((fluid) => WORD_CODES.fluid[fluid].text),
+    ...(dye === 'none' ? [] : [WORD_CODES.dye[dye].text]),
+    ...(adrenaline ? [SUBSTANCES.adrenaline.text] : []),
+  ].map((name) => name.toLowerCase());
 }
 
 function stricturePrevention(context: MappingContext): readonly Draft<MedicationAdministration>[] {
