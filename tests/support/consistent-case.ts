@@ -1,4 +1,4 @@
-import { AGENT_CLASS, AGENTS, type Agent, SITE_ORGAN, SITES } from '../../src/contract/index.js';
+import { AGENT_CLASS, AGENTS, SITE_ORGAN, SITES } from '../../src/contract/index.js';
 
 /** A case message as plain JSON; every field may be there or not. */
 // biome-ignore lint/suspicious/noExplicitAny: a document of any content, to be changed at will
@@ -119,11 +119,14 @@ function settleWords({ lesion, before }: Draft): void {
   if (before?.antithrombotics === undefined) return;
   const seen = new Set<string>();
   before.antithrombotics = before.antithrombotics.filter((drug: Draft) => {
-    if (drug.agent !== undefined) drug.class = AGENT_CLASS[drug.agent as Agent];
+    if (drug.agent !== undefined) drug.class = classOf(drug.agent);
     const key = drug.agent ?? drug.class;
     return seen.has(key) ? false : seen.add(key);
   });
 }
+
+const classOf = (agent: string): string =>
+  Object.entries(AGENT_CLASS).find(([name]) => name === agent)?.[1] ?? '';
 
 /** An agent that is not of this class. */
 export const agentOfAnotherClass = (drugClass: string): string =>
