@@ -10,7 +10,7 @@ import { SEARCH_PARAMETERS } from './search-parameters.table.js';
 /** Day on which what is said below last changed. */
 const CHANGED_ON = '2026-01-05';
 
-export const DEMONSTRATION =
+const DEMONSTRATION =
   'Demonstration server of dissection-records. Not for use with real patients: nothing here is ' +
   'secured, and it may be emptied at any time.';
 

@@ -12,7 +12,7 @@ export interface TokenValue {
 }
 
 /** Prefixes of ordered values. Source: HL7 FHIR R4, Search, section "Prefixes", without `ap`. */
-export const PREFIXES = ['eq', 'ne', 'gt', 'lt', 'ge', 'le', 'sa', 'eb'] as const;
+const PREFIXES = ['eq', 'ne', 'gt', 'lt', 'ge', 'le', 'sa', 'eb'] as const;
 export type Prefix = (typeof PREFIXES)[number];
 
 export interface DateValue {

@@ -40,8 +40,8 @@ export class SandboxRefused extends Error {
 const BODY_LIMIT = 10 * 1024 * 1024;
 
 /**
- * A small HL7 FHIR R4 server for demonstrations and tests, to be mounted below a path or to listen by
- * itself. Mount it before anything that reads bodies. It needs `prepareSandbox` once.
+ * A small HL7 FHIR R4 server for demonstrations and tests, to be mounted below a path or to listen
+ * by itself. Mount it before anything that reads bodies. It needs `prepareSandbox` once.
  *
  * @throws SandboxRefused in production
  */

@@ -34,7 +34,7 @@ export interface Reading {
 }
 
 /** Matches on a page when the client does not say, and the most it can ask for. */
-export const PAGE_SIZE = { usual: 100, most: 1_000 } as const;
+const PAGE_SIZE = { usual: 100, most: 1_000 } as const;
 
 /** About the form of the answer alone. */
 const OF_THE_ANSWER: readonly string[] = ['_format', '_pretty', '_total'];

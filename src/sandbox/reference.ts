@@ -13,8 +13,8 @@ const CONDITIONAL = /^([A-Z][A-Za-z]{2,})\?(.+)$/;
 export const ID = /^[A-Za-z0-9\-.]{1,64}$/;
 
 /**
- * Source: HL7 FHIR R4, References, sections "Literal References" and "Contained Resources"; RESTful API,
- * "Conditional References".
+ * Source: HL7 FHIR R4, References, sections "Literal References" and "Contained Resources";
+ * RESTful API, "Conditional References".
  *
  * @param base address of this server without a slash at its end
  */

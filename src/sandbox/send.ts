@@ -5,7 +5,7 @@ import { isObject, type Json } from './json.js';
 import type { Reply } from './reply.js';
 
 /** On every answer, so that nobody takes the sandbox for a server of a hospital. */
-export const LABEL = { name: 'Demonstration', value: 'not for use with real patients' } as const;
+const LABEL = { name: 'Demonstration', value: 'not for use with real patients' } as const;
 
 const CONTENT_TYPE = 'application/fhir+json; charset=utf-8';
 

@@ -2,23 +2,20 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { Ajv } from 'ajv';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { prepareSandbox, type Supports } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import type { Supports } from '../../src/sandbox/index.js';
 import { publishedParameters } from './support/published.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db);
 });
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 interface RestResource {

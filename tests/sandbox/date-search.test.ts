@@ -1,9 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { prepareSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 /** One Procedure for each target value that HL7 FHIR R4 Search, section "date", speaks of. */
@@ -22,8 +21,6 @@ const TARGETS: Readonly<Record<string, object>> = {
 };
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db);
   const entry = Object.entries(TARGETS).map(([id, performed]) => ({
     resource: { resourceType: 'Procedure', id, status: 'completed', ...performed },
@@ -35,7 +32,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 async function found(form: string): Promise<readonly string[]> {

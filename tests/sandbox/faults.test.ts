@@ -1,15 +1,13 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { createFaults, prepareSandbox, wipeSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { createFaults, wipeSandbox } from '../../src/sandbox/index.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { startServer, type TestServer } from './support/server.js';
 
 const faults = createFaults();
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db, { faults });
 });
 
@@ -23,7 +21,6 @@ afterEach(() => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 const BUNDLE = {

@@ -1,15 +1,13 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { prepareSandbox, wipeSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { wipeSandbox } from '../../src/sandbox/index.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { type Answer, startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 let nowMs = 0;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db, { nowMs: () => nowMs });
 });
 
@@ -20,7 +18,6 @@ beforeEach(async () => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 const SYSTEM = 'https://unit.example/patient';
@@ -107,7 +104,7 @@ describe('conditional create, against HL7 FHIR R4 RESTful API, "Conditional crea
   });
 });
 
-describe('update, against HL7 FHIR R4 RESTful API, "update" and "Managing Resource Contention"', () => {
+describe('update, against HL7 FHIR R4 RESTful API, "update" and "Resource Contention"', () => {
   const body = (gender: string) => patient('1', { id: 'p', gender });
 
   it('creates at the id of the client, then makes versions', async () => {
@@ -178,7 +175,7 @@ describe('conditional update, against HL7 FHIR R4 RESTful API, "Conditional upda
   });
 });
 
-describe('read, vread and history, against HL7 FHIR R4 RESTful API, sections of these names', () => {
+describe('read, vread and history, against HL7 FHIR R4 RESTful API', () => {
   it('gives every version, the newest first', async () => {
     await server.put('/Patient/p', patient('1', { id: 'p', gender: 'female' }));
     await server.put('/Patient/p', patient('1', { id: 'p', gender: 'male' }));

@@ -7,22 +7,18 @@ import {
   SandboxRefused,
   wipeSandbox,
 } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { type Answer, startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await postgres.pool.query('create table bystander (id text)');
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db, { bodyLimit: 100_000 });
 });
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 const FHIR = { 'content-type': 'application/fhir+json' };
@@ -54,10 +50,7 @@ describe('the sandbox is for demonstrations', () => {
       `select table_schema, count(*)::int as tables from information_schema.tables
        where table_schema not in ('pg_catalog', 'information_schema') group by 1 order by 1`,
     );
-    expect(rows).toEqual([
-      { table_schema: 'public', tables: 1 },
-      { table_schema: 'sandbox', tables: 4 },
-    ]);
+    expect(rows).toEqual([{ table_schema: 'sandbox', tables: 4 }]);
   });
 
   it('forgets everything when it is wiped', async () => {
@@ -177,7 +170,7 @@ describe('methods and addresses that there are not', () => {
 });
 
 describe('faults of its own', () => {
-  it('500 without a word of what was sent or of the database, which its owner is told', async () => {
+  it('500 without a word of what was sent or of the database; its owner is told', async () => {
     const told: unknown[] = [];
     const broken = await startServer(postgres.db, { onError: (error) => told.push(error) });
     await postgres.pool.query('alter table sandbox.search_value rename to elsewhere');

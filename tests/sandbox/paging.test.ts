@@ -1,15 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { prepareSandbox, wipeSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { wipeSandbox } from '../../src/sandbox/index.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 let nowMs = Date.UTC(2026, 0, 5);
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db, { nowMs: () => nowMs });
   await wipeSandbox(postgres.db);
   await add(Array.from({ length: 7 }, (_, index) => `m${index}`));
@@ -17,7 +15,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 async function add(ids: readonly string[]) {

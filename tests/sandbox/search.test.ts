@@ -1,15 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { prepareSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
 import { RECORD } from './support/record.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db);
   const entry = RECORD.map((resource) => ({
     resource,
@@ -21,7 +18,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 interface Entry {
@@ -152,7 +148,7 @@ describe('the questions that a records team asks', () => {
   });
 });
 
-describe('_include and _revinclude, against HL7 FHIR R4 Search, "Including other resources"', () => {
+describe('_include and _revinclude, against HL7 FHIR R4 Search', () => {
   it('follow the one target type that was named', async () => {
     const patients = await entries('Observation', '_include=Observation:subject:Patient');
     expect(names(patients, 'include')).toEqual(['Patient/p1']);

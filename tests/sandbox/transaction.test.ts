@@ -1,14 +1,12 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { prepareSandbox, wipeSandbox } from '../../src/sandbox/index.js';
-import { startTestPostgres, type TestPostgres } from './support/postgres.js';
+import { wipeSandbox } from '../../src/sandbox/index.js';
+import { sandboxDatabase } from './support/sandbox-database.js';
 import { type Answer, startServer, type TestServer } from './support/server.js';
 
-let postgres: TestPostgres;
+const postgres = await sandboxDatabase();
 let server: TestServer;
 
 beforeAll(async () => {
-  postgres = await startTestPostgres();
-  await prepareSandbox(postgres.db);
   server = await startServer(postgres.db);
 });
 
@@ -20,7 +18,6 @@ beforeEach(async () => {
 
 afterAll(async () => {
   await server.stop();
-  await postgres.stop();
 });
 
 const URN = 'urn:uuid:6b0c7f3e-0000-8000-8000-00000000000';
@@ -64,7 +61,7 @@ async function expectNothing(answer: Answer, status: number, code: string, expre
 }
 
 describe('transaction response, against HL7 FHIR R4 RESTful API, "Transaction Response"', () => {
-  it('has one entry for each request, in their order, with status, location and version', async () => {
+  it('has one entry for each request, in their order, with status and location', async () => {
     const answer = await transact([
       { request: { method: 'GET', url: 'Observation?identifier=urn:obs|2' } },
       putEntry(observation('1', { id: 'o1' }), 'Observation/o1'),
@@ -183,7 +180,7 @@ describe('links between entries, against HL7 FHIR R4 RESTful API, "transaction"'
   });
 });
 
-describe('conditional references, against HL7 FHIR R4 RESTful API, "Conditional References"', () => {
+describe('conditional references, against HL7 FHIR R4, "Conditional References"', () => {
   const conditional = (query: string) => ({ subject: { reference: `Patient?${query}` } });
 
   it('become literal, also when their target comes in the same transaction', async () => {
