@@ -1,5 +1,10 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import express, { type ErrorRequestHandler, type Express, type RequestHandler } from 'express';
+import express, {
+  type ErrorRequestHandler,
+  type Express,
+  type IRoute,
+  type RequestHandler,
+} from 'express';
 import helmet from 'helmet';
 import { accessTo } from './access.table.js';
 import { authorise } from './authorise.js';
@@ -49,8 +54,9 @@ export function createApp(parts: AppParts, routes: readonly Route[] = ROUTES): E
   app.use(helmet({ contentSecurityPolicy: { useDefaults: false, directives: NOTHING } }));
   for (const path of new Set(routes.map((route) => route.path))) {
     const here = routes.filter((route) => route.path === path);
-    for (const route of here) mount(app, route, parts);
-    app.all(path, () => Promise.reject(wrongMethod(here)));
+    const place = app.route(path);
+    for (const route of here) mount(place, route, parts);
+    place.all(() => Promise.reject(wrongMethod(here)));
   }
   app.use(() => Promise.reject(new Refused(NOWHERE)));
   app.use(onError(parts));
@@ -71,7 +77,7 @@ function begin({ clock, health, log }: AppParts): RequestHandler {
   };
 }
 
-function mount(app: Express, route: Route, parts: AppParts): void {
+function mount(place: IRoute, route: Route, parts: AppParts): void {
   const access = accessTo(route.method, route.path);
   const handler: RequestHandler = async (request, response) => {
     note(request, { route: route.path });
@@ -89,10 +95,10 @@ function mount(app: Express, route: Route, parts: AppParts): void {
   };
   switch (route.method) {
     case 'GET':
-      app.get(route.path, handler);
+      place.get(handler);
       return;
     case 'POST':
-      app.post(route.path, handler);
+      place.post(handler);
   }
 }
 

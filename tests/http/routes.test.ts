@@ -1,10 +1,10 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { StoreUnavailable } from '../../src/kernel/index.js';
-import { CASE_TEXT, jsonOf, type RunningApp, runApp } from './running-app.js';
+import { CASE_TEXT, jsonOf, type RunningApp, runApp, stopApps } from './running-app.js';
 import { CASE_ID, CAUTION } from './service-double.js';
 
 let app: RunningApp;
-afterEach(() => app.stop());
+afterEach(stopApps);
 
 const inEncounter = (value: string): string =>
   JSON.stringify({ ...JSON.parse(CASE_TEXT), encounter: { system: 'urn:oid:2.999.1', value } });

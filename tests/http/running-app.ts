@@ -6,6 +6,7 @@ import {
   createHttpServer,
   createLog,
   type Health,
+  type Listening,
   listen,
   makeOneTimeKeys,
   type ServerLimits,
@@ -28,7 +29,7 @@ export interface RunningApp {
   readonly logLines: () => readonly string[];
   readonly post: (path: string, body: string | Uint8Array | null, more?: More) => Promise<Response>;
   readonly get: (path: string, more?: More) => Promise<Response>;
-  readonly stop: (graceMs?: number) => Promise<boolean>;
+  readonly stop: Listening['stop'];
 }
 
 interface More {
@@ -56,6 +57,13 @@ export async function jsonOf(response: Response): Promise<Readonly<Record<string
 
 const AT = '2026-03-03T12:00:00.000Z';
 
+const RUNNING: Listening[] = [];
+
+/** Ends every app of a test. */
+export async function stopApps(): Promise<void> {
+  await Promise.all(RUNNING.splice(0).map((running) => running.stop(500)));
+}
+
 /** The real app on a free port of the loopback address, with a service in memory. */
 export async function runApp(options: Options = {}): Promise<RunningApp> {
   const lines: string[] = [];
@@ -69,7 +77,9 @@ export async function runApp(options: Options = {}): Promise<RunningApp> {
     clock: { monotonicMs: () => performance.now() },
   });
   const limits = { headersMs: 10_000, requestMs: 30_000, connections: 100, ...options.server };
-  const { port, stop } = await listen(createHttpServer(app, limits), '127.0.0.1', 0);
+  const listening = await listen(createHttpServer(app, limits), '127.0.0.1', 0);
+  RUNNING.push(listening);
+  const { port, stop } = listening;
   const url = `http://127.0.0.1:${port}`;
   const call = (path: string, init: RequestInit, more: More, role: Role) =>
     fetch(`${url}${path}`, {
@@ -94,7 +104,7 @@ export async function runApp(options: Options = {}): Promise<RunningApp> {
         'note-system',
       ),
     get: (path, more = {}) => call(path, {}, more, 'records-team'),
-    stop: (graceMs = 1_000) => stop(graceMs),
+    stop,
   };
 }
 
