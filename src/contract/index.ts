@@ -24,4 +24,4 @@ export {
   unitSettingsSchema,
 } from './unit-settings.js';
 export { isUnreadable } from './unreadable.js';
-export * from './words.js';
+export * from './words.table.js';

@@ -1,8 +1,7 @@
 import type { z } from 'zod';
 import { type Checked, failed, passed } from '../kernel/index.js';
-import { isWithin } from './pointer.js';
 import { readJson } from './read-json.js';
-import { shapeProblems } from './shape-problems.js';
+import { shapeProblems, unexplained } from './shape-problems.js';
 
 /**
  * Reads the bytes of a JSON document that has a schema and no rules across its fields.
@@ -16,8 +15,5 @@ export function readDocument<T>(schema: z.ZodType<T>, bytes: Uint8Array): Checke
   const shape = schema.safeParse(value);
   if (shape.success && faults.length === 0) return passed(shape.data);
   const problems = shapeProblems(schema, shape.error?.issues ?? [], value);
-  const unnamed = problems.filter(
-    ({ pointer }) => !faults.some((fault) => isWithin(pointer, fault.pointer)),
-  );
-  return failed([...faults, ...unnamed]);
+  return failed([...faults, ...unexplained(problems, faults)]);
 }

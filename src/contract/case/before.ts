@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { date, identifier, instant, listOf, numberIn, oneOf, someOf, wholeIn } from '../scalars.js';
-import * as words from '../words.js';
+import * as words from '../words.table.js';
 
 const segment = wholeIn({ from: 0, to: 3 });
 

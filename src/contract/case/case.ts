@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { date, identifier, instant, oneOf, wholeIn } from '../scalars.js';
-import { SEXES } from '../words.js';
+import { SEXES } from '../words.table.js';
 import { before } from './before.js';
 import { lesion } from './lesion.js';
 import {

@@ -10,7 +10,7 @@ import {
   uri,
   wholeIn,
 } from '../scalars.js';
-import * as words from '../words.js';
+import * as words from '../words.table.js';
 
 /** The lesion as the endoscopist saw it. */
 export const lesion = z.strictObject({

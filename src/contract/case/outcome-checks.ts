@@ -1,4 +1,4 @@
-import { AGENT_CLASS, SITE_ORGAN } from '../words.js';
+import { AGENT_CLASS, SITE_ORGAN } from '../words.table.js';
 import type { CrossCheck, ReadableCase } from './cross-checks.js';
 
 export const outcomeChecks: readonly CrossCheck[] = [

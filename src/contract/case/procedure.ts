@@ -10,7 +10,7 @@ import {
   percent,
   someOf,
 } from '../scalars.js';
-import * as words from '../words.js';
+import * as words from '../words.table.js';
 
 const channelMm = numberIn({ above: 0, to: 8, unit: 'mm' });
 

@@ -10,7 +10,7 @@ import {
   percent,
   someOf,
 } from '../scalars.js';
-import * as words from '../words.js';
+import * as words from '../words.table.js';
 
 export const resection = z.strictObject({
   outcome: oneOf(words.RESECTION_OUTCOMES),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { instant, lengthMm, listOf, numberIn, oneOf, wholeIn } from '../scalars.js';
-import * as words from '../words.js';
+import * as words from '../words.table.js';
 
 /** Bleeding, muscle injury, perforation, and what was done about them. */
 export const safety = z.strictObject({
