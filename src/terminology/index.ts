@@ -5,13 +5,11 @@ export {
   type LocalRef,
   type LocalSet,
   localRef,
-  setRefs,
 } from './code-ref.js';
 export { codeableConcept, localCoding } from './codeable-concept.js';
 export { COMPLICATIONS } from './complications.js';
 export { ITEMS, type ItemKey } from './items.js';
 export {
-  ADJUNCTS,
   ANSWERS,
   COMPUTATIONS,
   INJECTED_MIXTURE,
@@ -23,9 +21,9 @@ export {
   TEAM_FUNCTIONS,
 } from './kinds.js';
 export { lesionCondition } from './lesion-condition.js';
-export { LICENCE_NOTICES, type Licence, type Licences } from './licences.js';
+export type { Licences } from './licences.js';
 export { ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE, HYBRID_ESD } from './procedures.js';
 export { STRUCTURE } from './structure.js';
-export { BASE, localSystem, systems } from './systems.js';
+export { BASE } from './systems.js';
 export { UNITS, type Unit } from './units.js';
-export { DEVICES, SUBSTANCES, WORD_CODES } from './words/index.js';
+export { SUBSTANCES, WORD_CODES } from './words/index.js';

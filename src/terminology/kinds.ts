@@ -57,8 +57,3 @@ export const INJECTED_MIXTURE = localRef({ set: 'injectate', code: 'mixture' });
 
 /** What was done to the specimen. */
 export const SPECIMEN_PROCESSING = setRefs('specimen-processing');
-
-/** Procedures beside the dissection. */
-export const ADJUNCTS = setRefs('esd-adjunct', {
-  'conversion-to-snare-resection': { open: ['procedure-snare-resection-endoscopic'] },
-});

@@ -74,3 +74,28 @@ export const SITE_ICD10: Readonly<Record<Site, ByBehaviour>> = {
   'rectum-lower': RECTUM,
   'anal-canal': row('dx-c21-1', 'dx-d01-3', 'dx-d12-9', 'dx-d37-7'),
 };
+
+/**
+ * SNOMED CT by organ and behaviour, where a freely licensed concept says that and no more: the
+ * malignant biopsies are all carcinomas, and a neoplasm without behaviour claims none.
+ */
+export const ORGAN_SNOMED: Readonly<
+  Record<Organ, Partial<Record<Behaviour, Extract<ConceptKey, `lesion-${string}`>>>>
+> = {
+  oesophagus: { malignant: 'lesion-carcinoma-oesophagus' },
+  stomach: { malignant: 'lesion-carcinoma-stomach', uncertain: 'lesion-neoplasm-stomach' },
+  duodenum: { malignant: 'lesion-carcinoma-duodenum' },
+  colon: {
+    malignant: 'lesion-carcinoma-colon',
+    benign: 'lesion-benign-neoplasm-colon',
+    uncertain: 'lesion-neoplasm-colon',
+  },
+  rectum: { malignant: 'lesion-malignant-rectum', uncertain: 'lesion-neoplasm-rectum' },
+};
+
+/** Sites at the border of their organ, of which a concept of the organ would say too much. */
+export const BORDER_SITES: readonly Site[] = [
+  'oesophagogastric-junction',
+  'rectosigmoid-junction',
+  'anal-canal',
+];

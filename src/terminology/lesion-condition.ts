@@ -1,17 +1,23 @@
 import type { BIOPSY_RESULTS, Organ, Site } from '../contract/index.js';
-import { type CodeRef, localRef } from './code-ref.js';
-import { type Behaviour, ORGAN_ICD10, SITE_ICD10 } from './lesion-icd10.table.js';
+import { type CodeRef, localDisplay, localRef } from './code-ref.js';
+import {
+  type Behaviour,
+  BORDER_SITES,
+  ORGAN_ICD10,
+  ORGAN_SNOMED,
+  SITE_ICD10,
+} from './lesion-codes.table.js';
 
 type BiopsyResult = (typeof BIOPSY_RESULTS)[number];
 
 /**
- * Behaviour by biopsy, as the fifth digit of ICD-O-3 morphology has it: 8148/2 and 8077/2 for
- * high grade, 8148/0 and 8077/0 for low grade, 8213/0 for serrated lesions. A biopsy without
+ * Behaviour by biopsy, as the digit behind the stroke of ICD-O-3 morphology has it: 8148/2 and
+ * 8077/2 for high grade, 8148/0 and 8077/0 for low grade, 8213/0 for serrated lesions. A biopsy without
  * dysplasia does not clear the lesion, and the grade of a neuroendocrine tumour is not told.
  *
  * Source: concepts.csv, morphology rows.
  */
-export const BIOPSY_BEHAVIOUR: Readonly<Record<BiopsyResult, Behaviour>> = {
+const BIOPSY_BEHAVIOUR: Readonly<Record<BiopsyResult, Behaviour>> = {
   'not-taken': 'uncertain',
   'no-dysplasia': 'uncertain',
   indefinite: 'uncertain',
@@ -33,23 +39,19 @@ const BEHAVIOUR_TEXT: Readonly<Record<Behaviour, string>> = {
   uncertain: 'Neoplasia of uncertain behaviour',
 };
 
-const ORGAN_TEXT: Readonly<Record<Organ, string>> = {
-  oesophagus: 'oesophagus',
-  stomach: 'stomach',
-  duodenum: 'duodenum',
-  colon: 'colon',
-  rectum: 'rectum',
-};
-
 /**
- * The lesion as a Condition before its pathology: ICD-10 by site and behaviour, else by organ, and
- * our code for a dissected lesion. Without a biopsy the behaviour is uncertain, never benign.
+ * The lesion as a Condition before its pathology: SNOMED CT by organ and ICD-10 by site, both by
+ * behaviour, and our code for a dissected lesion. Without a biopsy the behaviour is uncertain,
+ * never benign.
  */
 export function lesionCondition(organ: Organ, biopsyResult?: BiopsyResult, site?: Site): CodeRef {
   const behaviour = biopsyResult === undefined ? 'uncertain' : BIOPSY_BEHAVIOUR[biopsyResult];
+  const snomed = ORGAN_SNOMED[organ][behaviour];
+  const isBorder = site !== undefined && BORDER_SITES.includes(site);
   const icd10 = site === undefined ? ORGAN_ICD10[organ] : SITE_ICD10[site];
   return {
-    ...localRef({ set: 'lesion-type', code: 'dissected-lesion' }, { open: [icd10[behaviour]] }),
-    text: `${BEHAVIOUR_TEXT[behaviour]} of ${ORGAN_TEXT[organ]}`,
+    ...localRef({ set: 'lesion-type', code: 'dissected-lesion' }),
+    open: [...(snomed === undefined || isBorder ? [] : [snomed]), icd10[behaviour]],
+    text: `${BEHAVIOUR_TEXT[behaviour]}: ${localDisplay('gi-subsite', site ?? organ)}`,
   };
 }

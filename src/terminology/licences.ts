@@ -21,18 +21,3 @@ export function mayBeSent(licence: Licence, { snomedCt }: Licences): boolean {
       return false;
   }
 }
-
-/** Notices that the owners of the terminologies ask to be shown. Source: shared/terminology. */
-export const LICENCE_NOTICES = {
-  loinc:
-    'This material contains content from LOINC (http://loinc.org). LOINC is copyright (c) ' +
-    '1995-2020, Regenstrief Institute, Inc. and the Logical Observation Identifiers Names and ' +
-    'Codes (LOINC) Committee and is available at no cost under the license at ' +
-    'http://loinc.org/license. LOINC is a registered United States trademark of Regenstrief ' +
-    'Institute, Inc.',
-  snomedCt:
-    'This material includes SNOMED Clinical Terms (SNOMED CT) content of the Global Patient Set ' +
-    'and of the IPS free set, used under CC BY 4.0 by attribution to SNOMED International, which ' +
-    'does not endorse this project. Other SNOMED CT content is sent only where the site has ' +
-    'switched it on, and then under the licence that the site itself holds.',
-} as const;

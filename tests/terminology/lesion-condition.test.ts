@@ -86,3 +86,27 @@ describe('the lesion before pathology, by organ', () => {
     expect(icd10('stomach', 'adenocarcinoma')?.display).not.toMatch(ORGAN_TITLES.colon);
   });
 });
+
+describe('the lesion before pathology in SNOMED CT', () => {
+  const snomed = (...args: Arguments) =>
+    codeableConcept(lesionCondition(...args), OFF).coding?.filter(
+      ({ system }) => system === 'http://snomed.info/sct',
+    );
+
+  it('never says more of the behaviour than ICD-10 does (names of the Global Patient Set)', () => {
+    for (const organ of ORGANS) {
+      for (const result of [undefined, ...BIOPSY_RESULTS]) {
+        const isMalignant = icd10(organ, result)?.code?.startsWith('C') ?? false;
+        for (const { display } of snomed(organ, result) ?? []) {
+          expect(/carcinoma|malignant/i.test(display ?? '')).toBe(isMalignant);
+        }
+      }
+    }
+    expect(snomed('stomach', 'adenocarcinoma')?.[0]?.display).toBe('Carcinoma of stomach');
+  });
+
+  it('leaves the organ out at its border, where the organ would be the wrong one', () => {
+    expect(snomed('rectum', 'adenocarcinoma', 'anal-canal')).toEqual([]);
+    expect(snomed('rectum', 'adenocarcinoma', 'rectum-lower')).not.toEqual([]);
+  });
+});

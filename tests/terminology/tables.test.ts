@@ -60,6 +60,21 @@ describe('concepts.csv', () => {
     expect(rows.filter(({ status, code }) => (code === '') !== (status === 'none'))).toEqual([]);
   });
 
+  it('names a local code that exists wherever no open code was found', () => {
+    const local = readLocalCodeRows();
+    const sets = new Set(local.map(({ set }) => set));
+    const codes = new Set(local.map(({ set, code }) => `${set}#${code}`));
+    const exists = (name: string): boolean =>
+      name.startsWith('set ') ? sets.has(name.slice(4)) : codes.has(name);
+    const named = rows
+      .filter(({ status }) => status === 'none')
+      .map(({ evidence }) => evidence.match(/local code: ([^;(]+)/)?.[1]?.trim() ?? evidence)
+      .flatMap((names) => names.split(', '));
+    expect(named.length).toBeGreaterThan(80);
+    expect(named.filter((name) => !exists(name))).toEqual([]);
+    expect(exists('paris#0-IV')).toBe(false);
+  });
+
   it('still marks what was only remembered', () => {
     const remembered = rows.filter(({ status }) => status === 'memory-only');
     expect(remembered.map(({ code }) => code).sort()).toEqual(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readLocalCodeRows } from '../../scripts/terminology/read-csv.js';
-import * as contract from '../../src/contract/words.js';
+import * as contract from '../../src/contract/words.table.js';
 import { type CodeRef, WORD_CODES } from '../../src/terminology/index.js';
 
 const localCodes = new Set(readLocalCodeRows().map(({ set, code }) => `${set}#${code}`));

@@ -13,7 +13,7 @@ import type {
 import { type CodeRef, setRefs } from '../code-ref.js';
 
 /** Generic kinds of instruments, never a product. */
-export const DEVICES = setRefs('device-type', {
+const devices = setRefs('device-type', {
   gastroscope: { broader: ['device-endoscope'] },
   colonoscope: { broader: ['device-endoscope'] },
   'injection-needle': { broader: ['device-needle'] },
@@ -28,22 +28,22 @@ export const SUBSTANCES = setRefs('injectate', {
 
 export const EQUIPMENT_WORDS = {
   endoscope: {
-    gastroscope: DEVICES.gastroscope,
-    colonoscope: DEVICES.colonoscope,
+    gastroscope: devices.gastroscope,
+    colonoscope: devices.colonoscope,
   } satisfies Record<(typeof ENDOSCOPES)[number], CodeRef>,
   cap: setRefs('cap-type') satisfies Record<(typeof CAPS)[number], CodeRef>,
   knife: {
-    needle: DEVICES['knife-needle-type'],
-    'insulated-tip': DEVICES['knife-insulated-tip'],
-    'hook-or-triangle': DEVICES['knife-hook-type'],
-    scissor: DEVICES['knife-scissor-type'],
+    needle: devices['knife-needle-type'],
+    'insulated-tip': devices['knife-insulated-tip'],
+    'hook-or-triangle': devices['knife-hook-type'],
+    scissor: devices['knife-scissor-type'],
   } satisfies Record<(typeof KNIVES)[number], CodeRef>,
   accessory: {
-    'haemostatic-forceps': DEVICES['haemostatic-forceps'],
-    'injection-needle': DEVICES['injection-needle'],
-    snare: DEVICES.snare,
-    'clip-applicator': DEVICES['clip-applicator'],
-    'traction-device': DEVICES['traction-device'],
+    'haemostatic-forceps': devices['haemostatic-forceps'],
+    'injection-needle': devices['injection-needle'],
+    snare: devices.snare,
+    'clip-applicator': devices['clip-applicator'],
+    'traction-device': devices['traction-device'],
   } satisfies Record<(typeof ACCESSORIES)[number], CodeRef>,
   electrodeMode: setRefs('current-mode') satisfies Record<
     (typeof ELECTRODE_MODES)[number],

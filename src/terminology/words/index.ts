@@ -5,7 +5,7 @@ import { LESION_WORDS } from './lesion.js';
 import { RESULT_WORDS } from './result.js';
 import { SITE_WORDS } from './sites.js';
 
-export { DEVICES, SUBSTANCES } from './equipment.js';
+export { SUBSTANCES } from './equipment.js';
 
 /** The code of every word of every list of the contract. */
 export const WORD_CODES = {
