@@ -1,6 +1,6 @@
-export { addressBundle, type IdentityMode, type PatientLink } from './address.js';
+export type { IdentityMode } from './address.js';
 export { checkBaseUrl, type TargetPermissions } from './base-url.js';
-export { chooseMode, type ModeChoice, type TargetNeeds } from './capability.js';
+export type { TargetNeeds } from './capability.js';
 export { type Clock, systemClock } from './clock.js';
 export {
   bearerToken,
