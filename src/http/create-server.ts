@@ -63,12 +63,15 @@ const portOf = (address: AddressInfo | string | null): number | undefined =>
 function stop(server: Server, graceMs: number): Promise<boolean> {
   return new Promise((resolve) => {
     let cut = false;
+    // A connection that becomes idle only after `close` would stay until its keep-alive ends.
+    const idle = setInterval(() => server.closeIdleConnections(), 20);
     const timer = setTimeout(() => {
       cut = true;
       server.closeAllConnections();
     }, graceMs);
     server.close(() => {
       clearTimeout(timer);
+      clearInterval(idle);
       resolve(!cut);
     });
   });
