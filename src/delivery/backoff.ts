@@ -1,7 +1,7 @@
 import type { FailureClass } from '../pipeline/index.js';
 
 /** Source: project definition (fixed defaults of the delivery). */
-export const BACKOFF = { baseMs: 2_000, factor: 2, capMs: 15 * 60_000 } as const;
+const BACKOFF = { baseMs: 2_000, factor: 2, capMs: 15 * 60_000 } as const;
 
 /**
  * Attempts that a case may use up in each class that has a limit; the attempt that reaches it

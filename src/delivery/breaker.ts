@@ -28,7 +28,7 @@ export interface BreakerStep {
 }
 
 /** Source: project definition. */
-export const OPENS_AFTER = 5;
+const OPENS_AFTER = 5;
 export const PROBE_EVERY_MS = 30_000;
 
 export const initialBreaker = (now: number): BreakerState => ({

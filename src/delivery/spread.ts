@@ -12,7 +12,7 @@ export interface Spread {
 }
 
 /** So many different cases failing alike are the destination's fault. Source: project definition. */
-export const ALIKE_CASES = 3;
+const ALIKE_CASES = 3;
 
 export const noSpread: Spread = { fault: '', caseIds: [] };
 

@@ -15,7 +15,7 @@ import { keyedUuid } from '../../../src/kernel/index.js';
  */
 
 export const SID = 'https://unit.example/id';
-export const TAGS = 'https://dissection-records.example/fhir/CodeSystem/dr-provenance';
+const TAGS = 'https://dissection-records.example/fhir/CodeSystem/dr-provenance';
 
 /** The record number must turn up in no log, no reason and no URL. */
 export const RECORD_NUMBER = 'RN-77341908';
@@ -32,7 +32,7 @@ const ENCOUNTER: Reference = {
 
 const SECRET = 'an invented secret of thirty-two characters';
 
-export const fullUrl = (type: string, key: string): string =>
+const fullUrl = (type: string, key: string): string =>
   `urn:uuid:${keyedUuid(SECRET, `${SID}/${type.toLowerCase()}`, key)}`;
 
 /** An entry that is written by its identifier. */
