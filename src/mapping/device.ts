@@ -1,24 +1,25 @@
 import type { CodeableConcept, Device, DeviceProperty } from 'fhir/r4.js';
-import { ANSWERS, localRef, UNITS, WORD_CODES } from '../terminology/index.js';
+import { ANSWERS, localRef, WORD_CODES } from '../terminology/index.js';
 import { head, type MappingContext } from './context.js';
 import type { Draft } from './draft.js';
+import { measured } from './values.js';
 
 /** Single-use accessories and the generator, by generic type alone. */
 export function toDevices(context: MappingContext): readonly Draft<Device>[] {
   const { knives = [], accessories = [], generator } = context.fields.equipment ?? {};
   const devices = [
-    ...knives.map(({ kind, injectionChannel, minChannelMm }) => ({
+    ...knives.map(({ kind, injectionChannel, minChannelMm }, i) => ({
       kind: `knife-${kind}`,
       type: context.concept(WORD_CODES.knife[kind]),
       property: [
         ...(injectionChannel === undefined ? [] : [hasChannel(context, injectionChannel)]),
-        ...minimumChannel(context, minChannelMm),
+        ...minimumChannel(context, `/equipment/knives/${i}/minChannelMm`, minChannelMm),
       ],
     })),
-    ...accessories.map(({ kind, minChannelMm }) => ({
+    ...accessories.map(({ kind, minChannelMm }, i) => ({
       kind,
       type: context.concept(WORD_CODES.accessory[kind]),
-      property: minimumChannel(context, minChannelMm),
+      property: minimumChannel(context, `/equipment/accessories/${i}/minChannelMm`, minChannelMm),
     })),
     ...(generator === undefined
       ? []
@@ -49,12 +50,16 @@ function hasChannel(context: MappingContext, has: boolean): DeviceProperty {
   };
 }
 
-function minimumChannel(context: MappingContext, mm: number | undefined): DeviceProperty[] {
+function minimumChannel(
+  context: MappingContext,
+  pointer: string,
+  mm: number | undefined,
+): DeviceProperty[] {
   if (mm === undefined) return [];
   return [
     {
       type: propertyType(context, 'minimum-channel'),
-      valueQuantity: [{ value: mm, ...UNITS.mm }],
+      valueQuantity: [measured(context, pointer, mm, 'mm')],
     },
   ];
 }
@@ -64,9 +69,13 @@ function generatorType(context: MappingContext): CodeableConcept {
 }
 
 function settings(context: MappingContext): DeviceProperty[] {
-  return (context.fields.equipment?.generator ?? []).map(({ purpose, mode, powerW }) => ({
+  return (context.fields.equipment?.generator ?? []).map(({ purpose, mode, powerW }, i) => ({
     type: context.concept(WORD_CODES.electrodePurpose[purpose]),
-    ...(powerW === undefined ? {} : { valueQuantity: [{ value: powerW, ...UNITS.watt }] }),
+    ...(powerW === undefined
+      ? {}
+      : {
+          valueQuantity: [measured(context, `/equipment/generator/${i}/powerW`, powerW, 'watt')],
+        }),
     valueCode: [context.concept(WORD_CODES.electrodeMode[mode])],
   }));
 }

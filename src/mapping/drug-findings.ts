@@ -7,7 +7,7 @@ import { measured } from './values.js';
 
 /** Whether antithrombotics were taken, and the blood tests that were told beside them. */
 export function toDrugFindings(context: MappingContext): Listed {
-  return [...antithromboticsTaken(context), ...drugTests(context)];
+  return [...antithromboticsTaken(context), ...distinct(drugTests(context))];
 }
 
 type Listed = readonly Draft<Observation>[];
@@ -25,6 +25,14 @@ function antithromboticsTaken(context: MappingContext): Listed {
       },
     }),
   ];
+}
+
+/** The same test with the same result and day, told beside two drugs, is one test. */
+function distinct(tests: Listed): Listed {
+  const said = tests.map(({ resource: { code, effectiveDateTime, valueQuantity } }) =>
+    JSON.stringify([code, effectiveDateTime, valueQuantity]),
+  );
+  return tests.filter((_test, i) => said.indexOf(said[i] ?? '') === i);
 }
 
 /** Blood tests that were told beside a drug; they are the patient's, on their own day. */

@@ -1,5 +1,5 @@
 import type { Observation, ObservationComponent } from 'fhir/r4.js';
-import { ANSWERS, type CodeRef, ITEMS, UNITS, WORD_CODES } from '../terminology/index.js';
+import { ANSWERS, type CodeRef, ITEMS, WORD_CODES } from '../terminology/index.js';
 import type { MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import { coded, type ObservationParts, toObservation } from './observation.js';
@@ -100,24 +100,27 @@ function clips(
   phase: 'during' | 'end',
   item: 'clips-during' | 'clips-at-end',
 ): Listed {
-  const placed = (context.fields.safety?.clips ?? []).filter((clip) => clip.phase === phase);
-  if (placed.length === 0) return [];
-  return listed(
-    context,
-    { item, about: 'lesion', category: 'procedure' },
-    placed.map(({ purpose, count }) => ({
-      code: context.concept(WORD_CODES.clipPurpose[purpose]),
-      valueQuantity: { value: count, ...UNITS.one },
-    })),
+  const placed = (context.fields.safety?.clips ?? []).flatMap((clip, i) =>
+    clip.phase === phase
+      ? [
+          {
+            code: context.concept(WORD_CODES.clipPurpose[clip.purpose]),
+            valueQuantity: measured(context, `/safety/clips/${i}/count`, clip.count, 'one'),
+          },
+        ]
+      : [],
   );
+  if (placed.length === 0) return [];
+  return listed(context, { item, about: 'lesion', category: 'procedure' }, placed);
 }
 
 function stricturePrevention(context: MappingContext): Listed {
   return listed(
     context,
     { item: 'stricture-prevention', about: 'lesion', category: 'procedure' },
-    context.fields.safety?.stricturePrevention?.map(({ measure }) =>
-      coded(context.concept(WORD_CODES.stricturePrevention[measure]), context.concept(ANSWERS.yes)),
+    context.fields.safety?.stricturePrevention?.map(({ measure, at }) =>
+      // The time of a drug stands with its dose; a stent has no other place for it.
+      timed(context, WORD_CODES.stricturePrevention[measure], measure === 'stent' ? at : undefined),
     ),
   );
 }

@@ -1,5 +1,5 @@
 import type { CodeableConcept, MedicationAdministration, MedicationStatement } from 'fhir/r4.js';
-import { INJECTED_MIXTURE, localRef, SUBSTANCES, UNITS, WORD_CODES } from '../terminology/index.js';
+import { INJECTED_MIXTURE, localRef, SUBSTANCES, WORD_CODES } from '../terminology/index.js';
 import { head, type MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import { measured } from './values.js';
@@ -9,15 +9,16 @@ export function toDrugsGiven(context: MappingContext): readonly Draft<Medication
   return [...injectate(context), ...stricturePrevention(context)];
 }
 
-/** The mixture under the lesion as one dose; its text names the ingredients. */
+/**
+ * The mixture under the lesion as one dose; its text names the ingredients. Without a volume
+ * there is no dose to speak of, and the Observation of the injection technique alone says it.
+ */
 function injectate(context: MappingContext): readonly Draft<MedicationAdministration>[] {
-  const { injection } = context.fields;
-  const ingredients = toIngredients(context);
-  if (injection === undefined || (ingredients.length === 0 && injection.totalMl === undefined)) {
-    return [];
-  }
+  const totalMl = context.fields.injection?.totalMl;
+  if (totalMl === undefined) return [];
   const mixture = context.concept(INJECTED_MIXTURE);
-  const text = [mixture.text, ingredients.join(', ')].filter((part) => part !== '').join(': ');
+  const ingredients = toIngredients(context).join(', ');
+  const text = [mixture.text, ingredients].filter((part) => part !== '').join(': ');
   return [
     {
       key: 'injectate',
@@ -25,9 +26,7 @@ function injectate(context: MappingContext): readonly Draft<MedicationAdministra
         ...given(context, 'injectate', 'dr-injectate'),
         medicationCodeableConcept: { ...mixture, text },
         effectivePeriod: procedurePeriod(context),
-        ...(injection.totalMl === undefined
-          ? { note: [{ text: 'The injected volume was not recorded.' }] }
-          : { dosage: { dose: measured(context, '/injection/totalMl', injection.totalMl, 'ml') } }),
+        dosage: { dose: measured(context, '/injection/totalMl', totalMl, 'ml') },
       },
     },
   ];
@@ -43,20 +42,49 @@ function toIngredients(context: MappingContext): readonly string[] {
   ].map((name) => name.toLowerCase());
 }
 
+/** A measure that was taken twice is two administrations, in the order in which it was told. */
 function stricturePrevention(context: MappingContext): readonly Draft<MedicationAdministration>[] {
-  return (context.fields.safety?.stricturePrevention ?? [])
-    .filter(({ measure }) => measure !== 'stent')
-    .map(({ measure, doseMg, at }) => ({
-      key: measure,
-      resource: {
-        ...given(context, measure, 'dr-drug-given'),
-        medicationCodeableConcept: context.concept(WORD_CODES.stricturePrevention[measure]),
-        ...(at === undefined
-          ? { effectivePeriod: procedurePeriod(context) }
-          : { effectiveDateTime: at }),
-        ...(doseMg === undefined ? {} : { dosage: { dose: { value: doseMg, ...UNITS.mg } } }),
+  const measures = context.fields.safety?.stricturePrevention ?? [];
+  return measures.flatMap(({ measure, drug, doseMg, at }, i) => {
+    if (measure === 'stent') return [];
+    const before = measures.slice(0, i).filter((other) => other.measure === measure).length;
+    const key = before === 0 ? measure : `${measure}.${before + 1}`;
+    const pointer = `/safety/stricturePrevention/${i}/doseMg`;
+    return [
+      {
+        key,
+        resource: {
+          ...given(context, key, 'dr-drug-given'),
+          medicationCodeableConcept: steroid(context, measure, drug),
+          ...(at === undefined
+            ? { effectivePeriod: procedurePeriod(context) }
+            : { effectiveDateTime: at }),
+          ...(doseMg === undefined
+            ? {}
+            : { dosage: { dose: measured(context, pointer, doseMg, 'mg') } }),
+        },
       },
-    }));
+    ];
+  });
+}
+
+type Measure = NonNullable<
+  NonNullable<MappingContext['fields']['safety']>['stricturePrevention']
+>[number];
+
+/** The drug where it is told, and in either case how it was given. */
+function steroid(
+  context: MappingContext,
+  measure: Measure['measure'],
+  drug: Measure['drug'],
+): CodeableConcept {
+  const way = context.concept(WORD_CODES.stricturePrevention[measure]);
+  if (drug === undefined) return way;
+  const named = context.concept(WORD_CODES.strictureDrug[drug]);
+  return {
+    coding: [...(named.coding ?? []), ...(way.coding ?? [])],
+    text: `${named.text}: ${way.text}`,
+  };
 }
 
 function given(context: MappingContext, key: string, profile: string) {
