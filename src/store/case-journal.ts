@@ -13,24 +13,29 @@ export interface OpenJournal extends CaseJournal {
 /**
  * Appended messages wait for `saveState`, so that both are one round trip. One that no state
  * follows has changed nothing and goes into the timeline as stale.
+ *
+ * @param before the messages of the case, read under its lock
  */
-export function openJournal(client: pg.PoolClient, caseId: string): OpenJournal {
+export function openJournal(
+  client: pg.PoolClient,
+  caseId: string,
+  before: readonly JournalEntry[],
+): OpenJournal {
+  let entries = before;
   let pending: readonly JournalEntry[] = [];
   let queued = false;
 
   const writePending = async (): Promise<void> => {
-    const entries = pending;
+    const unwritten = pending;
     pending = [];
-    for (const entry of entries) await client.query(saveStaleEntry(entry));
+    for (const entry of unwritten) await client.query(saveStaleEntry(entry));
   };
   return {
-    entries: async () => {
-      const { rows } = await client.query<JournalRow>(entriesOf(caseId));
-      return [...rows.map(toEntry), ...pending];
-    },
+    entries: async () => entries,
     append: async (entry) => {
       invariant(entry.caseId === caseId, 'a message is appended to the case that is locked');
       pending = [...pending, entry];
+      entries = [...entries, entry];
     },
     saveState: async (state) => {
       invariant(state.caseId === caseId, 'a state is saved of the case that is locked');
@@ -47,11 +52,9 @@ export function openJournal(client: pg.PoolClient, caseId: string): OpenJournal 
   };
 }
 
-const entriesOf = (caseId: string): pg.QueryConfig => ({
-  name: 'entries-of-case',
-  text: 'select * from journal where case_id = $1 order by position',
-  values: [caseId],
-});
+/** @param rows of the table `journal` */
+export const toEntries = (rows: readonly JournalRow[]): readonly JournalEntry[] =>
+  rows.map(toEntry);
 
 const toEntry = (row: JournalRow): JournalEntry => ({
   caseId: row.case_id,

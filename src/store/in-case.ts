@@ -1,7 +1,7 @@
 import type pg from 'pg';
-import { sha256 } from '../kernel/index.js';
-import type { CaseJournal } from '../pipeline/index.js';
-import { type OpenJournal, openJournal } from './case-journal.js';
+import { invariant, sha256 } from '../kernel/index.js';
+import type { CaseJournal, JournalEntry } from '../pipeline/index.js';
+import { type OpenJournal, openJournal, toEntries } from './case-journal.js';
 import { sorted, sqlState } from './faults.js';
 
 /** The result of the work, and whether something was queued. */
@@ -85,17 +85,23 @@ async function inTransaction<T>(
   caseId: string,
   work: (journal: CaseJournal) => Promise<T>,
 ): Promise<Committed<T>> {
-  await faulting(() => client.query(beginUnderLock(caseId)));
-  const journal = openJournal(client, caseId);
+  const entries = await faulting(() => openCase(client, caseId));
+  const journal = openJournal(client, caseId, entries);
   const result = await work(sortingJournal(journal));
   const queued = await faulting(() => journal.finish());
   await faulting(() => client.query('commit'));
   return { result, queued };
 }
 
-/** One round trip; the number is made here, so that no text of others gets into the statement. */
-const beginUnderLock = (caseId: string): string =>
-  `begin isolation level read committed; select pg_advisory_xact_lock(${lockKey(caseId)})`;
+/** Begins, locks and reads in one round trip. What a message of several statements holds is text. */
+async function openCase(client: pg.PoolClient, caseId: string): Promise<readonly JournalEntry[]> {
+  const results: unknown = await client.query(
+    `begin isolation level read committed;
+    select * from open_case(${client.escapeLiteral(caseId)}, ${lockKey(caseId)})`,
+  );
+  invariant(Array.isArray(results), 'two statements have two results');
+  return toEntries(results[1].rows);
+}
 
 function lockKey(caseId: string): string {
   const hash = sha256(new TextEncoder().encode(caseId));

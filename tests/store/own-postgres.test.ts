@@ -4,7 +4,9 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  readlinkSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
@@ -18,6 +20,8 @@ import {
   startOwnPostgres,
 } from '../../src/store/index.js';
 import { firstUnreachable } from '../../src/store/own-postgres/account.js';
+import { copyInto } from '../../src/store/own-postgres/binaries.js';
+import { layoutIn } from '../../src/store/own-postgres/layout.js';
 import { startChild } from '../support/child.js';
 import { serverIn } from '../support/postgres-folder.js';
 import { accept } from './samples.js';
@@ -120,7 +124,8 @@ describe('our own PostgreSQL at its first start', () => {
     const at = folder();
     const [one, two] = await Promise.all([start(at), start(at)]);
     expect(one.url).toBe(two.url);
-    expect(readdirSync(join(at, 'postgresql')).sort()).toEqual(['cluster', 'server.log']);
+    const drafts = readdirSync(join(at, 'postgresql')).filter((name) => name.includes('.new-'));
+    expect(drafts).toEqual([]);
     await one.stop();
     expect(await query(two.url, 'select 1 as still')).toEqual([{ still: 1 }]);
     await two.stop();
@@ -252,6 +257,27 @@ describe('a folder that will not do is refused, and the sentence says why', () =
     const refused = await withFile('data/postgresql.conf', 'nonsense = 1\n', () => start(made));
     expect(refused).toBeInstanceOf(StoreRefused);
     expect(refused).toMatchObject({ message: expect.stringContaining('nonsense') });
+  });
+});
+
+describe('programs that the account cannot reach', () => {
+  it('are copied once, whole, with their links', async () => {
+    const at = folder();
+    const native = join(at, 'package', 'native');
+    mkdirSync(join(native, 'bin'), { recursive: true });
+    writeFileSync(join(at, 'package', 'package.json'), '{"version":"1.2.3"}');
+    writeFileSync(join(native, 'bin', 'postgres'), 'program', { mode: 0o755 });
+    symlinkSync('postgres', join(native, 'bin', 'linked'));
+    const layout = await layoutIn(at);
+    const { uid, gid } = statSync(layout.root);
+    const copy = await copyInto(layout, native, { uid, gid });
+    expect(copy).toBe(join(layout.root, 'programs-1.2.3'));
+    expect(readFileSync(join(copy, 'bin', 'linked'), 'utf8')).toBe('program');
+    expect(readlinkSync(join(copy, 'bin', 'linked'))).toBe('postgres');
+    expect(statSync(join(copy, 'bin', 'postgres')).mode & 0o777).toBe(0o755);
+    writeFileSync(join(native, 'bin', 'postgres'), 'other');
+    expect(await copyInto(layout, native, { uid, gid })).toBe(copy);
+    expect(readFileSync(join(copy, 'bin', 'postgres'), 'utf8')).toBe('program');
   });
 });
 

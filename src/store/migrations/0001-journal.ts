@@ -3,7 +3,14 @@ import { type Kysely, type Migration, sql } from 'kysely';
 /**
  * The journal: every message exactly as it came, and nothing ever changed. The guard stands on
  * statements, so that even an update that would touch no row is refused
- * (https://www.postgresql.org/docs/18/sql-createtrigger.html).
+ * (https://www.postgresql.org/docs/18/sql-createtrigger.html). Bytes lie uncompressed
+ * (https://www.postgresql.org/docs/18/storage-toast.html): compressing was what the database spent
+ * most of its time on.
+ *
+ * `open_case` locks a case until the transaction ends and then reads its messages. It must stay
+ * volatile: each statement in it sees what was committed when that statement began, the reading
+ * therefore all that the holder before has written
+ * (https://www.postgresql.org/docs/18/xfunc-volatility.html).
  */
 export const journal: Migration = {
   up: async (db: Kysely<unknown>) => {
@@ -29,6 +36,16 @@ export const journal: Migration = {
         constraint journal_one_message_a_revision
           unique (case_id, kind, natural_key, revision)
       )`.execute(db);
+
+    await sql`alter table journal alter column bytes set storage external`.execute(db);
+
+    await sql`
+      create function open_case(wanted text, lock_key bigint) returns setof journal
+      language plpgsql volatile as $$
+      begin
+        perform pg_advisory_xact_lock(lock_key);
+        return query select * from journal where case_id = wanted order by position;
+      end $$`.execute(db);
 
     await sql`
       create trigger journal_append_only before update or delete or truncate on journal

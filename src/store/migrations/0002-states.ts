@@ -4,6 +4,7 @@ import { type Kysely, type Migration, sql } from 'kysely';
  * What is derived from the journal and can be derived again: the states of each case, its newest
  * facts, and the keyed hashes by which it is found. JSON is kept as text: `jsonb` keeps neither
  * the order of keys nor their spelling (https://www.postgresql.org/docs/18/datatype-json.html).
+ * A version lies uncompressed, as the bytes in the journal do.
  */
 export const states: Migration = {
   up: async (db: Kysely<unknown>) => {
@@ -15,6 +16,8 @@ export const states: Migration = {
         created_at timestamptz not null default clock_timestamp(),
         primary key (case_id, state)
       )`.execute(db);
+
+    await sql`alter table states alter column version set storage external`.execute(db);
 
     await sql`
       create table facts (

@@ -33,14 +33,14 @@ export const outbox: Migration = {
 
     await sql`
       create table timeline (
-        position bigint generated always as identity primary key,
+        position bigint generated always as identity,
         case_id text not null,
         state integer not null,
         at timestamptz not null,
         event text not null,
-        detail text
+        detail text,
+        primary key (case_id, position)
       )`.execute(db);
-    await sql`create index timeline_of_case on timeline (case_id, position)`.execute(db);
     await sql`
       create trigger timeline_append_only before update or delete or truncate on timeline
         for each statement execute function refuse_change()`.execute(db);

