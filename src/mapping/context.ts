@@ -18,18 +18,20 @@ export interface MappingSettings {
 }
 
 /** The resource types that a case becomes. */
-export type SentType =
-  | 'Condition'
-  | 'Device'
-  | 'DiagnosticReport'
-  | 'Media'
-  | 'MedicationAdministration'
-  | 'MedicationStatement'
-  | 'Observation'
-  | 'Procedure'
-  | 'Provenance'
-  | 'ServiceRequest'
-  | 'Specimen';
+export const SENT_TYPES = [
+  'Condition',
+  'Device',
+  'DiagnosticReport',
+  'Media',
+  'MedicationAdministration',
+  'MedicationStatement',
+  'Observation',
+  'Procedure',
+  'Provenance',
+  'ServiceRequest',
+  'Specimen',
+] as const;
+export type SentType = (typeof SENT_TYPES)[number];
 
 /** One message of a case on its way into FHIR, and how its resources name one another. */
 export interface MappingContext {

@@ -1,2 +1,2 @@
 export { toBundle } from './bundle.js';
-export type { MappingSettings } from './context.js';
+export { type MappingSettings, SENT_TYPES } from './context.js';

@@ -1,3 +1,4 @@
+export { SENT_TYPES } from '../mapping/index.js';
 export { checkCase } from './check-case.js';
 export { createService } from './create-service.js';
 export type { DeliveryState } from './delivery-state.js';
