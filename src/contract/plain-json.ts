@@ -29,22 +29,21 @@ export function toPlain(parsed: unknown): PlainDocument {
 }
 
 function plain(node: unknown, pointer: string, notes: Notes): unknown {
-  if (node instanceof LosslessNumber) return plainNumber(node.value, pointer, notes);
   if (typeof node === 'string') {
-    notes.faults.push(...textFaults(node, pointer));
+    noteText(node, pointer, notes);
     return node;
   }
-  if (Array.isArray(node)) return node.map((item, i) => plain(item, `${pointer}/${i}`, notes));
   if (node === null || typeof node !== 'object') return node;
-  return Object.fromEntries(
-    Object.entries(node).flatMap(([key, item]) => {
-      const place = `${pointer}/${escapePointer(key)}`;
-      notes.faults.push(...textFaults(key, pointer));
-      if (key !== '__proto__') return [[key, plain(item, place, notes)]];
-      notes.faults.push(prototypeFault(place));
-      return [];
-    }),
-  );
+  if (node instanceof LosslessNumber) return plainNumber(node.value, pointer, notes);
+  if (Array.isArray(node)) return node.map((item, i) => plain(item, `${pointer}/${i}`, notes));
+  const result: Record<string, unknown> = {};
+  for (const [key, item] of Object.entries(node)) {
+    const place = `${pointer}/${escapePointer(key)}`;
+    noteText(key, pointer, notes);
+    if (key === '__proto__') notes.faults.push(prototypeFault(place));
+    else result[key] = plain(item, place, notes);
+  }
+  return result;
 }
 
 function plainNumber(text: string, pointer: string, { decimals, faults }: Notes): number {
@@ -70,16 +69,14 @@ function decimalsOf(text: string): number {
   return Math.max(0, fraction.length - Number(exponent));
 }
 
-function textFaults(text: string, pointer: string): readonly Problem[] {
-  if (!CONTROL.test(text) && text.isWellFormed()) return [];
-  return [
-    {
-      rule: 'ill-formed-text',
-      pointer,
-      message: 'This text holds a control character or half of a character.',
-      expected: 'well-formed Unicode text without control characters',
-    },
-  ];
+function noteText(text: string, pointer: string, { faults }: Notes): void {
+  if (text.isWellFormed() && !CONTROL.test(text)) return;
+  faults.push({
+    rule: 'ill-formed-text',
+    pointer,
+    message: 'This text holds a control character or half of a character.',
+    expected: 'well-formed Unicode text without control characters',
+  });
 }
 
 /** An object with this key would change its prototype in many readers. */

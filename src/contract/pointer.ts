@@ -15,7 +15,7 @@ export function toPath(pointer: string): Path {
 }
 
 export function escapePointer(key: string): string {
-  return key.replaceAll('~', '~0').replaceAll('/', '~1');
+  return /[~/]/.test(key) ? key.replaceAll('~', '~0').replaceAll('/', '~1') : key;
 }
 
 /** Whether the place is the other one or lies in it. */
