@@ -56,16 +56,36 @@ function withClientId(entry: BundleEntry): BundleEntry {
 
 /** A copy in which every reference to this patient carries the literal one too. */
 function linkPatient(bundle: Bundle, patient: PatientIdentifier, reference: string): Bundle {
-  return JSON.parse(JSON.stringify(bundle), (_key, value: unknown) =>
-    isReferenceTo(value, patient) ? { reference, ...value } : value,
-  );
+  const link = (value: unknown) => linked(value, patient, reference);
+  const entry = (bundle.entry ?? []).map((one) => {
+    if (one.resource === undefined) return one;
+    const members = Object.entries(one.resource).map(([key, value]) => [key, link(value)]);
+    const resource = { ...one.resource, ...Object.fromEntries(members) };
+    return { ...one, resource };
+  });
+  return { ...bundle, entry };
+}
+
+/** What holds no such reference is shared with the original: a record is large. */
+function linked(value: unknown, patient: PatientIdentifier, reference: string): unknown {
+  if (Array.isArray(value)) {
+    const items = value.map((item) => linked(item, patient, reference));
+    return items.some((item, index) => item !== value[index]) ? items : value;
+  }
+  if (!isRecord(value)) return value;
+  if (isReferenceTo(value, patient)) return { reference, ...value };
+  const changed = Object.entries(value).flatMap(([key, before]) => {
+    const after = typeof before === 'object' ? linked(before, patient, reference) : before;
+    return after === before ? [] : [[key, after]];
+  });
+  return changed.length === 0 ? value : { ...value, ...Object.fromEntries(changed) };
 }
 
 function isReferenceTo(
-  value: unknown,
+  value: Readonly<Record<string, unknown>>,
   patient: PatientIdentifier,
-): value is Readonly<Record<string, unknown>> {
-  if (!isRecord(value) || value['type'] !== 'Patient' || 'reference' in value) return false;
+): boolean {
+  if (value['type'] !== 'Patient' || 'reference' in value) return false;
   const identifier = value['identifier'];
   return (
     isRecord(identifier) &&
