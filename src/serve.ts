@@ -1,0 +1,195 @@
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { Config } from './config.js';
+import {
+  bearerToken,
+  createFhirClient,
+  createTarget,
+  createWorker,
+  systemClock,
+} from './delivery/index.js';
+import {
+  type Authenticator,
+  createApp,
+  createHttpServer,
+  createLog,
+  followKeyFile,
+  type Listening,
+  type Log,
+  listen,
+  makeOneTimeKeys,
+  type NewKey,
+} from './http/index.js';
+import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
+import { createSandbox, prepareSandbox } from './sandbox/index.js';
+import { ownSiteSecret } from './site-secret.js';
+import { createOutbox, createRecordStore, openDatabase, startOwnPostgres } from './store/index.js';
+import { SOFTWARE_VERSION } from './version.js';
+
+/** A service that listens. */
+export interface Running {
+  readonly port: number;
+  /** Where records go. */
+  readonly fhirBase: string;
+  /** Keys of this run alone; empty when keys are set up. */
+  readonly oneTimeKeys: readonly NewKey[];
+  /**
+   * Takes no new work, finishes what is in flight, closes everything in order.
+   *
+   * @returns whether every request in flight was answered
+   */
+  stop(): Promise<boolean>;
+}
+
+/** What a part that was opened needs to be closed again. */
+type Close = () => Promise<unknown>;
+
+/** Entries of the largest Bundle that a case may become; a target that takes fewer is refused. */
+const LARGEST_BUNDLE = 400;
+/** How long a refused sender may go on before the connection is cut. */
+const LINGER_MS = 2_000;
+
+/**
+ * Builds everything once and starts it: database, store, sandbox, worker, HTTP.
+ *
+ * @param source the sending system that a one-time key of the note system belongs to
+ * @throws when a part cannot start; what was started before is stopped again
+ */
+export async function startService(config: Config, source: string): Promise<Running> {
+  const opened: Close[] = [];
+  const log = createLog(config.logLevel);
+  try {
+    return await build(config, source, log, opened);
+  } catch (error) {
+    await closeAll(opened);
+    throw error;
+  }
+}
+
+async function build(config: Config, source: string, log: Log, opened: Close[]): Promise<Running> {
+  const database = await openStore(config, log, opened);
+  const settings = {
+    unit: config.unit,
+    secret: config.siteSecret ?? ownSiteSecret(config.dataDir),
+    softwareVersion: SOFTWARE_VERSION,
+  };
+  const fhirBase = config.fhir.baseUrl ?? (await startSandbox(config, database, opened));
+  const worker = createWorker({
+    outbox: createOutbox(database, { worker: `process ${process.pid}` }),
+    prepare: prepareStored(settings),
+    target: toTarget(config, fhirBase),
+    clock: systemClock,
+    chance: Math.random,
+    log: (event, fields) => log.info({ event, ...fields }),
+    options: { graceMs: config.limits.graceMs },
+  });
+  const service = createService({
+    store: createRecordStore(database),
+    settings,
+    now: () => new Date().toISOString(),
+  });
+  const keys = toKeys(config, source, log);
+  let accepting = true;
+  const app = createApp({
+    service,
+    auth: keys.auth,
+    log,
+    limits: { bodyBytes: config.limits.bodyBytes, lingerMs: LINGER_MS },
+    clock: { monotonicMs: () => performance.now() },
+    health: { accepting: () => accepting, fhirServer: () => worker.health() },
+  });
+  await worker.start();
+  opened.push(() => worker.stop());
+  const http = await listen(createHttpServer(app, config.limits), config.host, config.port);
+  log.info({ event: 'listening', port: http.port });
+  return {
+    port: http.port,
+    fhirBase,
+    oneTimeKeys: keys.oneTime,
+    stop: async () => {
+      accepting = false;
+      return await stopAll(http, config, opened);
+    },
+  };
+}
+
+async function stopAll(http: Listening, config: Config, opened: Close[]): Promise<boolean> {
+  const answered = await http.stop(config.limits.graceMs);
+  await closeAll(opened);
+  return answered;
+}
+
+/** Closes in the order opposite to opening; one that fails does not keep the others open. */
+async function closeAll(opened: Close[]): Promise<void> {
+  for (const close of opened.splice(0).reverse()) await close().catch(() => undefined);
+}
+
+async function openStore(config: Config, log: Log, opened: Close[]) {
+  let url = config.databaseUrl;
+  if (url === undefined) {
+    const postgres = await startOwnPostgres({ folder: config.dataDir, log });
+    opened.push(() => postgres.stop());
+    url = postgres.url;
+  }
+  const database = await openDatabase(url, { log });
+  opened.push(() => database.close());
+  return database;
+}
+
+type Store = Awaited<ReturnType<typeof openStore>>;
+
+async function startSandbox(config: Config, database: Store, opened: Close[]): Promise<string> {
+  await prepareSandbox(database.db);
+  const server = createServer(createSandbox(database.db, { production: config.production }));
+  const port = await listenOnLoopback(server);
+  opened.push(() => closeServer(server));
+  return `http://127.0.0.1:${port}`;
+}
+
+function listenOnLoopback(server: Server): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(0, '127.0.0.1', () => resolve(portOf(server.address())));
+  });
+}
+
+const portOf = (address: AddressInfo | string | null): number =>
+  typeof address === 'object' && address !== null ? address.port : 0;
+
+function closeServer(server: Server): Promise<void> {
+  server.closeAllConnections();
+  return new Promise((resolve) => server.close(() => resolve()));
+}
+
+function toTarget(config: Config, baseUrl: string) {
+  const { token, mode, allowed, entryLimit } = config.fhir;
+  return createTarget({
+    client: createFhirClient({
+      baseUrl,
+      ...(token === undefined ? {} : { authorize: bearerToken(token) }),
+    }),
+    baseUrl,
+    needs: {
+      types: SENT_TYPES,
+      mode,
+      largestBundle: LARGEST_BUNDLE,
+      ...(entryLimit === undefined ? {} : { entryLimit }),
+    },
+    missingPatient: config.unit.missingPatient,
+    allowed,
+    clock: systemClock,
+  });
+}
+
+function toKeys(
+  config: Config,
+  source: string,
+  log: Log,
+): { readonly auth: Authenticator; readonly oneTime: readonly NewKey[] } {
+  if (config.keyCount > 0) {
+    const auth = followKeyFile(config.keysFile, () => log.error({ event: 'keys-unavailable' }));
+    return { auth, oneTime: [] };
+  }
+  const { authenticator, keys } = makeOneTimeKeys(source, new Date().toISOString());
+  return { auth: authenticator, oneTime: keys };
+}
