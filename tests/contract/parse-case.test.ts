@@ -131,7 +131,9 @@ describe('a problem', () => {
         const value = mutation.instead(valueAt(sound, place.path), place);
         for (const problem of problemsOf(withValue(sound, place.path, value))) {
           expect(problem.message).toMatch(/^[A-Z][^{}]*\.$/);
-          expect(problem.expected).not.toMatch(/undefined|\bnull\b|invalid input|received|string|\^|\$/i);
+          expect(problem.expected).not.toMatch(
+            /undefined|\bnull\b|invalid input|received|string|\^|\$/i,
+          );
           expect(problem.expected.length).toBeGreaterThan(2);
         }
       }
