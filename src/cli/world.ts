@@ -1,0 +1,52 @@
+import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
+import type { DryRun } from '../pipeline/index.js';
+
+/** 0 done; 1 found invalid, or failed; 2 called wrongly; 3 could not reach or read something. */
+export type ExitCode = 0 | 1 | 2 | 3;
+
+/** What a command sees of its surroundings: data to `out`, talk to `err`. */
+export interface World {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly readFile: (path: string) => Promise<Uint8Array>;
+  readonly readStdin: () => Promise<Uint8Array>;
+  /** Whether `out` shows colours. */
+  readonly colour: boolean;
+}
+
+/** What the commands call; whoever gives it loads as late as possible what stands behind. */
+export interface Work {
+  readonly version: string;
+  readonly checkCase: (bytes: Uint8Array, unit: UnitSettings) => Promise<DryRun>;
+  /** Runs until it is told to stop. */
+  readonly serve: () => Promise<ExitCode>;
+  /** Shows the configuration without secrets. */
+  readonly printConfig: () => Promise<ExitCode>;
+  readonly keys: KeyWork;
+}
+
+export interface KeyWork {
+  /** Where the keys are kept. */
+  readonly file: () => Promise<string>;
+  readonly list: () => Promise<readonly StoredKey[]>;
+  /** @returns the key, for this one time, and its id */
+  readonly add: (role: Role, source: string | undefined) => Promise<MadeKey>;
+  /** @returns false when there is no key of this id */
+  readonly revoke: (id: string) => Promise<boolean>;
+}
+
+export interface MadeKey {
+  readonly id: string;
+  readonly key: string;
+}
+
+/** One command: what follows its name, and what it says when asked for help. */
+export interface Command {
+  readonly help: string;
+  readonly run: (args: readonly string[], world: World, work: Work) => Promise<ExitCode>;
+}
+
+/** The command was called in a way that it does not offer. */
+export class UsageError extends Error {
+  override readonly name = 'UsageError';
+}

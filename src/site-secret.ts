@@ -1,0 +1,37 @@
+import { randomBytes } from 'node:crypto';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** For a dry run without configuration: what it makes is shown, never kept or sent. */
+export const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
+
+const SHORTEST = 32;
+const FEWEST_CHARACTERS = 10;
+/** Words of secrets that were meant to be replaced. */
+const MADE_UP = /change.?me|example|password|default|dry-run|123456789/i;
+
+/** @returns why the secret would protect nothing, or undefined when it will do */
+export function weaknessOf(secret: string): string | undefined {
+  if (secret.length < SHORTEST) return `The site secret is shorter than ${SHORTEST} characters.`;
+  if (new Set(secret).size < FEWEST_CHARACTERS || MADE_UP.test(secret)) {
+    return 'The site secret is not random.';
+  }
+  return undefined;
+}
+
+/**
+ * The secret in the data folder, which is made at the first start. The ids of all records depend
+ * on it: it must be kept as long as they are.
+ */
+export function ownSiteSecret(dataDir: string): string {
+  const path = join(dataDir, 'site-secret');
+  mkdirSync(dataDir, { recursive: true });
+  try {
+    const secret = randomBytes(32).toString('hex');
+    writeFileSync(path, `${secret}\n`, { mode: 0o600, flag: 'wx', flush: true });
+    return secret;
+  } catch (error) {
+    if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+    return readFileSync(path, 'utf8').trim();
+  }
+}
