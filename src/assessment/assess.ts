@@ -6,7 +6,7 @@ import { specimenAreaCm2 } from './specimen-area.js';
 import { type StrictureRisk, strictureRisk } from './stricture-risk.js';
 
 /** Version of all rules of this folder; rises with every change of a rule. */
-export const RULES_VERSION = '1';
+const RULES_VERSION = '1';
 
 /** What a case means; numbers unrounded. */
 export interface Assessment {

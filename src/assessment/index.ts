@@ -1,4 +1,4 @@
-export { type Assessment, assess, RULES_VERSION } from './assess.js';
+export { type Assessment, assess } from './assess.js';
 export { type DefectCircumference, defectCircumference } from './defect-circumference.js';
 export { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
 export { specimenAreaCm2 } from './specimen-area.js';

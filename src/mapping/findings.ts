@@ -106,7 +106,7 @@ function partCode(context: MappingContext, code: PartRow['code']): CodeableConce
 }
 
 /** The code of a word of a list. */
-export function wordCode(words: WordList, word: string): CodeRef {
+function wordCode(words: WordList, word: string): CodeRef {
   const codes: Readonly<Record<string, CodeRef>> = WORD_CODES[words];
   const code = codes[word];
   invariant(code !== undefined, `every word of ${words} has a code`);

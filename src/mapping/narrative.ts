@@ -17,6 +17,6 @@ export function narrative(sentences: readonly string[]): Narrative {
   };
 }
 
-export function escapeXhtml(text: string): string {
+function escapeXhtml(text: string): string {
   return text.replaceAll(/[&<>"']/g, (character) => ESCAPES[character] ?? character);
 }

@@ -78,7 +78,7 @@ function toReceiptOrConflict(
 }
 
 /** The record as the journal tells it; what it holds has passed the contract before. */
-export function fold(entries: readonly JournalEntry[], settings: PipelineSettings): RecordVersion {
+function fold(entries: readonly JournalEntry[], settings: PipelineSettings): RecordVersion {
   const [first] = entries;
   invariant(first !== undefined, 'a journal that is folded holds a message');
   const messages = entries.map(({ bytes, hash }) => {

@@ -6,10 +6,15 @@ import {
   systemClock,
   type Worker,
 } from '../../src/delivery/index.js';
-import { createService, prepareStored, SENT_TYPES, type Service } from '../../src/pipeline/index.js';
+import {
+  createService,
+  prepareStored,
+  SENT_TYPES,
+  type Service,
+} from '../../src/pipeline/index.js';
 import { createOutbox, createRecordStore, type Database } from '../../src/store/index.js';
 
-export const SETTINGS = {
+const SETTINGS = {
   unit: DEFAULT_UNIT_SETTINGS,
   secret: 'a-secret-of-the-tests-that-is-long-enough',
   softwareVersion: '0.0.0-test',
