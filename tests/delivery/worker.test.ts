@@ -307,6 +307,17 @@ describe('a claim', () => {
     expect(w.worker.health().inFlight).toBe(0);
   });
 
+  it('that was lost says nothing about the target', async () => {
+    const w = await world({ leaseMs: 30_000 });
+    w.target.answer = hanging;
+    w.outbox.put('a', 'b', 'c', 'd');
+    await settled();
+    for (const caseId of ['a', 'b', 'c', 'd']) w.outbox.steal(caseId);
+    await w.clock.advance(10_000);
+    expect(events(w)).toEqual(Array(4).fill('claim-lost'));
+    expect(w.worker.health().state).toBe('closed');
+  });
+
   it('that was lost while its result was on the way is not written', async () => {
     const w = await world();
     w.target.answer = (caseId) => {
@@ -371,6 +382,40 @@ describe('stopping', () => {
     expect(resultsOf(w, 'a')).toMatchObject([{ kind: 'retry', afterMs: 0, counts: false }]);
     expect(events(w)).toEqual(['released']);
     expect(w.clock.waiting()).toEqual([]);
+  });
+
+  it('gives back a claim that was on its way', async () => {
+    const w = await world();
+    const claim = w.outbox.claim;
+    let arrive: () => void = () => undefined;
+    w.outbox.claim = async (leaseMs) => {
+      await new Promise<void>((resolve) => {
+        arrive = resolve;
+      });
+      return claim(leaseMs);
+    };
+    w.outbox.put('a');
+    await settled();
+    const stopping = w.worker.stop();
+    arrive();
+    await stopping;
+    expect(resultsOf(w, 'a')).toMatchObject([{ kind: 'retry', afterMs: 0, counts: false }]);
+    expect(w.target.delivered).toEqual([]);
+  });
+
+  it('breaks off a probe, and takes that for no fault of the target', async () => {
+    const w = await world();
+    w.target.answer = () => failure('destination', 'status-401', { hold: true });
+    w.outbox.put('a');
+    await settled();
+    w.target.probe = (signal) =>
+      new Promise((resolve) => {
+        const broken = { kind: 'unusable', fault: 'stopped', reason: 'Stopped.' } as const;
+        signal.addEventListener('abort', () => resolve(broken));
+      });
+    await w.clock.advance(30_000);
+    await w.worker.stop();
+    expect(w.worker.health()).toMatchObject({ state: 'open', reason: 'Why.' });
   });
 
   it('does not wait for ever for what cannot be broken off', async () => {
