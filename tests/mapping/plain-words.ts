@@ -1,0 +1,111 @@
+import { roundTo } from '../../src/kernel/index.js';
+import { ESD_PROCEDURE, WORD_CODES } from '../../src/terminology/index.js';
+import type { Draft } from '../support/consistent-case.js';
+import type { Told } from './explain.js';
+
+export const CAUTION =
+  'Decision support, not a verdict: confirm against the guideline and local policy; ' +
+  'a licensed clinician decides.';
+
+/** A sentence of the narrative, and the facts that stand in its gaps. */
+interface Sentence {
+  readonly form: RegExp;
+  readonly facts: (told: Told) => readonly unknown[];
+}
+
+const fields = ({ version }: Told): Draft => version.current.esdCase.fields;
+const rounded = (
+  { version }: Told,
+  name: 'procedureMin' | 'specimenAreaCm2' | 'speedCm2PerH',
+  decimals: number,
+) => {
+  const finding = version.assessment[name];
+  return finding.kind === 'determined' ? roundTo(finding.value, decimals) : undefined;
+};
+const ESD_TEXT: Readonly<Record<string, { readonly text: string }>> = ESD_PROCEDURE;
+const SITE_TEXT: Readonly<Record<string, { readonly text: string }>> = WORD_CODES.site;
+const ENDS: Readonly<Record<string, string>> = {
+  'en-bloc': 'The lesion was removed en bloc.',
+  piecemeal: 'The lesion was removed piecemeal.',
+  abandoned: 'The dissection was abandoned; the lesion stayed in place.',
+  'not-started': 'The dissection was not started; the lesion stayed in place.',
+};
+
+const SENTENCES: readonly Sentence[] = [
+  { form: /^(Decision support, .*)$/, facts: () => [CAUTION] },
+  {
+    form: /^Scope in (\S+), scope out (\S+?)(?:, (\S+) min)?\.$/,
+    facts: (told) => {
+      const { scopeInAt, scopeOutAt } = fields(told).times;
+      return [scopeInAt, scopeOutAt, rounded(told, 'procedureMin', 0)];
+    },
+  },
+  {
+    form: /^Lesion (\S+)(?: x (\S+))? mm(?:, Paris (\S+))?\.$/,
+    facts: (told) => {
+      const { longAxisMm, shortAxisMm, paris } = fields(told).lesion;
+      return [longAxisMm, shortAxisMm, paris];
+    },
+  },
+  {
+    form: /^(The (?:lesion was removed|dissection was) .*)$/,
+    facts: (told) => [ENDS[fields(told).resection.outcome]],
+  },
+  {
+    form: /^(The wall was perforated\.|No perforation was seen\.)$/,
+    facts: (told) => [
+      { true: 'The wall was perforated.', false: 'No perforation was seen.' }[
+        String(fields(told).safety?.perforation?.occurred)
+      ],
+    ],
+  },
+  {
+    form: /^(The specimen was not retrieved\.|The specimen was retrieved\.|Pathology is awaited\.)$/,
+    facts: (told) =>
+      fields(told).specimen?.retrieved
+        ? ['The specimen was retrieved.', 'Pathology is awaited.']
+        : ['The specimen was not retrieved.'],
+  },
+  {
+    form: /^The specimen was retrieved: (\S+) x (\S+) mm(?:, area (\S+) cm2)?\.$/,
+    facts: (told) => {
+      const { longAxisMm, shortAxisMm } = fields(told).specimen;
+      return [longAxisMm, shortAxisMm, rounded(told, 'specimenAreaCm2', 1)];
+    },
+  },
+  {
+    form: /^Dissection speed (\S+) cm2\/h\.$/,
+    facts: (told) => [rounded(told, 'speedCm2PerH', 1)],
+  },
+  {
+    form: /^(.*)\.$/,
+    facts: (told) => {
+      const { organ, site } = fields(told).lesion;
+      const place = site === undefined ? '' : `, ${SITE_TEXT[site]?.text}`;
+      return [`${ESD_TEXT[organ]?.text}${place}`];
+    },
+  },
+];
+
+/** Whether a sentence has a known form and only facts of the case in its gaps, in their order. */
+export function saysOnlyFacts(sentence: string, told: Told): boolean {
+  const row = SENTENCES.find(({ form }) => form.test(sentence));
+  const [, ...gaps] = row?.form.exec(sentence) ?? [];
+  const facts = row?.facts(told) ?? [];
+  if (gaps.length === 1) return facts.map(String).includes(gaps[0] ?? '');
+  return gaps.length > 0 && gaps.every((gap, i) => gap === undefined || gap === String(facts[i]));
+}
+
+const PLAIN: Readonly<Record<string, string>> = {
+  '&amp;': '&',
+  '&lt;': '<',
+  '&gt;': '>',
+  '&quot;': '"',
+  '&#39;': "'",
+};
+
+/** The paragraphs of a narrative, as a reader sees them. */
+export const paragraphsOf = (div: string): readonly string[] =>
+  [...div.matchAll(/<p>([^<]*)<\/p>/g)].map(([, text = '']) =>
+    text.replaceAll(/&(?:amp|lt|gt|quot|#39);/g, (entity) => PLAIN[entity] ?? entity),
+  );
