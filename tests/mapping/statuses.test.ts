@@ -1,0 +1,114 @@
+import fhirpath from 'fhirpath';
+import r4 from 'fhirpath/fhir-context/r4';
+import { describe, expect, it } from 'vitest';
+import { checkBundle } from '../../src/conformance/index.js';
+import { bundleOf, example, find, resourcesOf } from './records.js';
+
+const bundleOfExample = (name: string) => bundleOf(JSON.stringify(example(name)));
+const types = (name: string): readonly string[] =>
+  resourcesOf(bundleOfExample(name)).map(({ resourceType }) => resourceType);
+
+/**
+ * Life cycle of a case without pathology. Source: FHIR R4 value sets event-status,
+ * diagnostic-report-status ("preliminary: verified early results are available, but not all
+ * results are final"), specimen-status and request-status.
+ */
+describe('statuses of a case that is pushed without pathology', () => {
+  const bundle = bundleOfExample('complete');
+
+  it('the dissection is completed, its lesion provisional, its findings final', () => {
+    expect(find(bundle, 'Procedure', '').status).toBe('completed');
+    const lesion = find(bundle, 'Condition', 'lesion');
+    expect(lesion.verificationStatus.coding[0].code).toBe('provisional');
+    expect(lesion.clinicalStatus.coding[0].code).toBe('active');
+    const findings = resourcesOf(bundle).filter((r) => r.resourceType === 'Observation');
+    expect(findings.length).toBeGreaterThan(30);
+    expect(new Set(findings.map(({ status }) => status))).toEqual(new Set(['final']));
+  });
+
+  it('the specimen is available, its request active, the report preliminary', () => {
+    expect(find(bundle, 'Specimen', 'specimen').status).toBe('available');
+    expect(find(bundle, 'ServiceRequest', 'pathology').status).toBe('active');
+    expect(find(bundle, 'DiagnosticReport', 'endoscopy').status).toBe('preliminary');
+    expect(find(bundle, 'Provenance', '').activity.coding[0].code).toBe('CREATE');
+  });
+});
+
+describe('statuses of a case that left no specimen', () => {
+  it.each([
+    ['stomach-abandoned', 'stopped'],
+    ['colon-never-started', 'not-done'],
+    ['colon-specimen-not-retrieved', 'completed'],
+  ])('%s: the Procedure is %s, the report final, nothing is asked of pathology', (name, status) => {
+    const bundle = bundleOfExample(name);
+    const procedure = find(bundle, 'Procedure', '');
+    expect(procedure.status).toBe(status);
+    expect(procedure.statusReason !== undefined).toBe(status !== 'completed');
+    expect(find(bundle, 'DiagnosticReport', 'endoscopy').status).toBe('final');
+    expect(types(name)).not.toContain('ServiceRequest');
+    expect(types(name)).not.toContain('Specimen');
+  });
+
+  it.each(['stomach-abandoned', 'colon-specimen-not-retrieved'])(
+    '%s: what needs the specimen says why it is absent',
+    (name) => {
+      const area = find(bundleOfExample(name), 'Observation', 'specimen-area');
+      expect(area.dataAbsentReason.coding[0].code).toBe('not-performed');
+      expect(area.valueQuantity).toBeUndefined();
+    },
+  );
+
+  it('a dissection that never began has no speed, not even an absent one', () => {
+    const keys = resourcesOf(bundleOfExample('colon-never-started')).map((r) =>
+      JSON.stringify(r.identifier ?? ''),
+    );
+    expect(keys.some((key) => key.includes('dissection-speed'))).toBe(false);
+    expect(keys.some((key) => key.includes('procedure-duration'))).toBe(true);
+  });
+});
+
+/** FHIR R4, Observation, constraint obs-6. */
+const OBS_6 = 'dataAbsentReason.empty() or value.empty()';
+const holds = (resource: object) => fhirpath.evaluate(resource, OBS_6, {}, r4, { async: false });
+
+describe('an answer that was not told is said to be absent (FHIR R4, obs-6)', () => {
+  const minimal = bundleOfExample('minimal');
+
+  it.each([
+    'fibrosis',
+    'intraprocedural-bleeding',
+    'muscle-injury',
+    'perforation',
+    'specimen-retrieved',
+    'specimen-area',
+    'dissection-speed',
+  ])('%s', (item) => {
+    const observation = find(minimal, 'Observation', item);
+    expect(observation.dataAbsentReason.coding[0].code).toBe('unknown');
+    expect(holds(observation)).toEqual([true]);
+    expect(holds({ ...observation, valueString: 'none' })).toEqual([false]);
+  });
+});
+
+describe('a unit that signs its report when the scope has left', () => {
+  const text = JSON.stringify(example('complete'));
+
+  it('has a final report while the specimen waits', () => {
+    const bundle = bundleOf(text, { endoscopyReport: 'sign-at-once' });
+    expect(find(bundle, 'DiagnosticReport', 'endoscopy').status).toBe('final');
+    expect(find(bundle, 'Specimen', 'specimen').status).toBe('available');
+  });
+
+  it('differs from one that waits in nothing else', () => {
+    const [waits, signs] = (['wait', 'sign-at-once'] as const).map((endoscopyReport) =>
+      JSON.stringify(bundleOf(text, { endoscopyReport })),
+    );
+    expect(waits?.replace('"status":"preliminary"', '"status":"final"')).toBe(signs);
+  });
+
+  it('passes the gate', () => {
+    expect(checkBundle(bundleOf(text, { endoscopyReport: 'sign-at-once' }))).toMatchObject({
+      ok: true,
+    });
+  });
+});
