@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { FhirResource } from 'fhir/r4.js';
 import { fhirdefs, sushiExport, sushiImport, utils } from 'fsh-sushi';
+import { readLocalCodeRows } from '../terminology/read-csv.js';
 import { type Definitions, readDefinitions } from './definitions.js';
 import { terminologyFsh } from './terminology-fsh.js';
 
@@ -48,8 +49,10 @@ function sources(): sushiImport.RawFSH[] {
     .filter((name) => name.endsWith('.fsh'))
     .sort()
     .map((name) => new sushiImport.RawFSH(readFileSync(new URL(name, folder), 'utf8'), name));
-  const csv = readFileSync(new URL('shared/terminology/local-codes.csv', ROOT), 'utf8');
-  return [...written, new sushiImport.RawFSH(terminologyFsh(csv), 'local-codes.csv')];
+  return [
+    ...written,
+    new sushiImport.RawFSH(terminologyFsh(readLocalCodeRows()), 'local-codes.csv'),
+  ];
 }
 
 /** What the builder has to know of `sushi-config.yaml`. */

@@ -1,4 +1,4 @@
-import { parseCsv } from './csv.js';
+import type { LocalCodeRow } from '../terminology/read-csv.js';
 
 /** Code systems whose codes are not listed: numbers of states, keys of deliveries. */
 const TAG_SYSTEMS = [
@@ -17,12 +17,11 @@ const words = (set: string): string =>
 /**
  * One CodeSystem and one ValueSet a set of `local-codes.csv`, and the two systems of our tags.
  *
- * @param csv columns set, code, display, definition, source
+ * @param rows the codes of our own, in the order of the file
  * @returns FHIR Shorthand
  */
-export function terminologyFsh(csv: string): string {
-  const rows = parseCsv(csv);
-  const sets = [...new Set(rows.map(({ set = '' }) => set))];
+export function terminologyFsh(rows: readonly LocalCodeRow[]): string {
+  const sets = [...new Set(rows.map(({ set }) => set))];
   const listed = sets.map((set) =>
     setFsh(
       set,
@@ -34,9 +33,9 @@ export function terminologyFsh(csv: string): string {
   );
 }
 
-function setFsh(set: string, rows: readonly Readonly<Record<string, string>>[]): string {
+function setFsh(set: string, rows: readonly LocalCodeRow[]): string {
   const concepts = rows.map(
-    ({ code = '', display = '', definition = '' }) =>
+    ({ code, display, definition }) =>
       `* ${code.includes(' ') ? `#${quoted(code)}` : `#${code}`} ${quoted(display)} ${quoted(definition)}`,
   );
   return `CodeSystem: ${pascal(set)}System

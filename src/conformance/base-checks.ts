@@ -1,6 +1,6 @@
 import { BASE_INVARIANTS } from './base-invariants.generated.js';
 import { quickTest, type Run, runOn } from './quick/compile.js';
-import { childrenOf, isOfType, type Node, resourceNode } from './quick/node.js';
+import { childrenOf, isOfType, type Node, pathOf, resourceNode } from './quick/node.js';
 import { type Broken, broken, type Subject } from './resource-check.js';
 import type { Rule } from './rule.js';
 
@@ -27,9 +27,11 @@ export const ASKED_BASE_INVARIANTS: readonly Rule[] = BASE_INVARIANTS.filter(
   ({ key }) => !Object.hasOwn(BASE_NOT_ASKED, key),
 ).map((rule) => {
   const condition = BASE_ASKED_IF[rule.key];
-  return condition === undefined
-    ? rule
-    : { ...rule, expression: `${condition} implies (${rule.expression})` };
+  return atOwner(
+    condition === undefined
+      ? rule
+      : { ...rule, expression: `${condition} implies (${rule.expression})` },
+  );
 });
 
 const rulesByPath = new Map<string, readonly TestedRule[]>();
@@ -65,6 +67,16 @@ export function lifted({ context, expression }: Rule, type: string): string {
       ? 'descendants().combine($this).select(extension.combine(modifierExtension))'
       : `descendants().ofType(${owner})`;
   return `${found}${below}.all(${expression})`;
+}
+
+/**
+ * A constraint on an element that has a type of its own is asked of the element's owner: nodes
+ * are known by their type, and only a backbone's type is its path.
+ */
+function atOwner(rule: Rule): Rule {
+  const [owner = '', name, ...deeper] = rule.context.split('.');
+  if (name === undefined || deeper.length > 0 || pathOf(owner, name) === rule.context) return rule;
+  return { ...rule, context: owner, expression: `\`${name}\`.all(${rule.expression})` };
 }
 
 function gatherDoubts(node: Node, run: Run, doubts: Map<Rule, Node[]>): void {

@@ -1,1 +1,1 @@
-export { type BundleCheck, type CheckedBundle, checkBundle } from './check.js';
+export { type BundleCheck, type CheckedBundle, checkBundle, type SwitchableRule } from './check.js';

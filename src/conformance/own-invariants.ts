@@ -1,3 +1,4 @@
+import { shapeRules } from './profile-shape.js';
 import { PROFILES } from './profiles.js';
 import { quickTest, runOn } from './quick/compile.js';
 import { isObject, resourceNode } from './quick/node.js';
@@ -32,39 +33,54 @@ export const OWN_INVARIANTS: ReadonlyMap<string, readonly Rule[]> = new Map(
   ]),
 );
 
-const tested = new Map<string, readonly TestedRule[]>();
+/** What our published profiles demand of elements, by the profile's canonical URL. */
+const SHAPES: ReadonlyMap<string, readonly Rule[]> = new Map(
+  PROFILES.map((profile) => [profile.url, shapeRules(profile)]),
+);
 
-/** Checks the Bundle as a whole by the rules of the case Bundle. */
-export function brokenInBundle(bundle: Subject): readonly Broken[] {
-  return brokenBy(CASE_BUNDLE, bundle);
+/** Checks the Bundle as a whole by the constraints of the case Bundle. */
+export const brokenInBundle = (bundle: Subject): readonly Broken[] =>
+  brokenBy(rulesOf(CASE_BUNDLE), bundle);
+
+/** Checks one resource by the constraints of the profiles that it claims. */
+export const brokenInResource = (subject: Subject): readonly Broken[] =>
+  claimedProfiles(subject).flatMap((url) => brokenBy(rulesOf(url), subject));
+
+/** Checks Bundle or resource by what its profiles demand of elements beside constraints. */
+export const brokenShape = (subject: Subject): readonly Broken[] => {
+  const profiles = subject.pointer === '' ? [CASE_BUNDLE] : claimedProfiles(subject);
+  return profiles.flatMap((url) => brokenBy(shapeOf(url), subject));
+};
+
+/** Expressions are compiled when their profile is first met. */
+const rulesOf = byProfile((url) => OWN_INVARIANTS.get(url) ?? []);
+const shapeOf = byProfile((url) => SHAPES.get(url) ?? []);
+
+function byProfile(rulesOfProfile: (url: string) => readonly Rule[]) {
+  const known = new Map<string, readonly TestedRule[]>();
+  return (url: string): readonly TestedRule[] => {
+    let rules = known.get(url);
+    if (rules === undefined) {
+      rules = rulesOfProfile(url).map((rule) => ({
+        rule,
+        surelyHolds: quickTest(rule.expression, { atRoot: true }),
+      }));
+      known.set(url, rules);
+    }
+    return rules;
+  };
 }
 
-/** Checks one resource by the rules of the profiles that it claims. */
-export function brokenInResource(subject: Subject): readonly Broken[] {
-  const meta = isObject(subject.resource) ? subject.resource['meta'] : undefined;
-  const claimed = isObject(meta) ? meta['profile'] : undefined;
-  return Array.isArray(claimed)
-    ? claimed.flatMap((url) => (typeof url === 'string' ? brokenBy(url, subject) : []))
-    : [];
-}
-
-function brokenBy(profile: string, subject: Subject): readonly Broken[] {
+function brokenBy(rules: readonly TestedRule[], subject: Subject): readonly Broken[] {
   const root = resourceNode(subject.resource);
   const run = runOn(subject.resource);
-  return rulesOf(profile).flatMap(({ rule, surelyHolds }) =>
+  return rules.flatMap(({ rule, surelyHolds }) =>
     surelyHolds(root, run) ? [] : broken(rule, rule.expression, subject, subject.pointer),
   );
 }
 
-/** Expressions are compiled when their profile is first met. */
-function rulesOf(profile: string): readonly TestedRule[] {
-  let rules = tested.get(profile);
-  if (rules === undefined) {
-    rules = (OWN_INVARIANTS.get(profile) ?? []).map((rule) => ({
-      rule,
-      surelyHolds: quickTest(rule.expression, { atRoot: true }),
-    }));
-    tested.set(profile, rules);
-  }
-  return rules;
+function claimedProfiles({ resource }: Subject): readonly string[] {
+  const meta = isObject(resource) ? resource['meta'] : undefined;
+  const claimed = isObject(meta) ? meta['profile'] : undefined;
+  return Array.isArray(claimed) ? claimed.filter((url) => typeof url === 'string') : [];
 }

@@ -33,22 +33,33 @@ import subProcedure from '../../profiles/StructureDefinition-dr-sub-procedure.js
   type: 'json',
 };
 
+/** As much of an element of a differential as the runner reads. */
+export interface ProfileElement {
+  readonly id: string;
+  readonly path: string;
+  readonly sliceName?: string | undefined;
+  readonly min?: number | undefined;
+  readonly max?: string | undefined;
+  readonly patternCode?: string | undefined;
+  readonly patternUri?: string | undefined;
+  readonly type?:
+    | readonly { readonly code: string; readonly profile?: readonly string[] | undefined }[]
+    | undefined;
+  readonly constraint?:
+    | readonly {
+        readonly key: string;
+        readonly severity: string;
+        readonly human: string;
+        readonly expression: string;
+      }[]
+    | undefined;
+}
+
 /** As much of a published StructureDefinition as the runner reads. */
-interface Profile {
+export interface Profile {
   readonly url: string;
-  readonly differential: {
-    readonly element: readonly {
-      readonly path: string;
-      readonly constraint?:
-        | readonly {
-            readonly key: string;
-            readonly severity: string;
-            readonly human: string;
-            readonly expression: string;
-          }[]
-        | undefined;
-    }[];
-  };
+  readonly type: string;
+  readonly differential: { readonly element: readonly ProfileElement[] };
 }
 
 /** The published profiles: the rules that run are read from them and stand nowhere else. */

@@ -106,16 +106,20 @@ export function fhirJs(): Peer {
  * Every complaint of these validators about a Bundle and each of its resources, but for those
  * that PEER_MISTAKES explains.
  */
-export function peerErrors(
-  peers: readonly Peer[],
-  bundle: Bundle<FhirResource>,
-): readonly PeerError[] {
-  const resources = (bundle.entry ?? []).flatMap(({ resource }) => (resource ? [resource] : []));
+export const peerErrors = (peers: readonly Peer[], bundle: Bundle): readonly PeerError[] =>
+  allPeerErrors(peers, bundle).filter(
+    ({ message }) => !PEER_MISTAKES.some((mistake) => mistake.message.test(message)),
+  );
+
+/** Every complaint of these validators, those that are not believed among them. */
+export function allPeerErrors(peers: readonly Peer[], bundle: Bundle): readonly PeerError[] {
+  // Without this the declarations take the resources of a Bundle for no type in particular.
+  const typed: Bundle<FhirResource> = JSON.parse(JSON.stringify(bundle));
+  const resources = (typed.entry ?? []).flatMap(({ resource }) => (resource ? [resource] : []));
   return peers.flatMap((peer) =>
-    [bundle, ...resources].flatMap((resource) =>
+    [typed, ...resources].flatMap((resource) =>
       peer
         .validate(resource)
-        .filter((message) => !PEER_MISTAKES.some((mistake) => mistake.message.test(message)))
         .map((message) => ({ peer: peer.name, resource: nameOf(resource), message })),
     ),
   );

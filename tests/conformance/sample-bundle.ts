@@ -44,11 +44,27 @@ export function sampleBundle(): Bundle {
     ...materials(),
     report(),
   ];
-  return structuredClone({
+  const bundle: Bundle = {
     resourceType: 'Bundle',
     type: 'transaction',
     timestamp: STATED,
     entry: [...entries, provenance(entries)],
+  };
+  // As after a journey over the wire: no object stands at two places.
+  return JSON.parse(JSON.stringify(bundle));
+}
+
+/** Where an image is kept. */
+export function imageLink(key: string): BundleEntry {
+  return entry(key, {
+    resourceType: 'Media',
+    meta: metaOf('dr-media'),
+    identifier: [identifierOf('Media', key)],
+    partOf: [to('Procedure', 'esd')],
+    status: 'completed',
+    subject: PATIENT,
+    createdDateTime: ENDED,
+    content: { contentType: 'image/jpeg', url: 'https://archive.example/images/1' },
   });
 }
 
@@ -205,16 +221,7 @@ function materials(): readonly BundleEntry[] {
         { text: 'once a day', timing: { repeat: { frequency: 1, period: 1, periodUnit: 'd' } } },
       ],
     }),
-    entry('bed', {
-      resourceType: 'Media',
-      meta: metaOf('dr-media'),
-      identifier: [identifierOf('Media', 'bed')],
-      partOf: [to('Procedure', 'esd')],
-      status: 'completed',
-      subject: PATIENT,
-      createdDateTime: ENDED,
-      content: { contentType: 'image/jpeg', url: 'https://archive.example/images/1' },
-    }),
+    imageLink('bed'),
   ];
 }
 

@@ -18,8 +18,11 @@ export function sampleFindings(): readonly BundleEntry[] {
   return [
     endoscopy('lesion-description', {
       component: [
-        { code: local('esd-observation', 'lesion-size'), valueQuantity: quantity(22, 'mm') },
-        { code: local('esd-observation', 'paris'), valueCodeableConcept: local('paris', '0-IIa') },
+        { code: local('esd-observation', 'lesion-length'), valueQuantity: quantity(22, 'mm') },
+        {
+          code: local('esd-observation', 'paris-type'),
+          valueCodeableConcept: local('paris', '0-IIa'),
+        },
         {
           code: local('esd-observation', 'lesion-circumference'),
           dataAbsentReason: coded(ABSENT, 'unknown', 'Unknown'),
@@ -45,22 +48,24 @@ export function sampleFindings(): readonly BundleEntry[] {
     endoscopy('specimen-dimensions', {
       hasMember: [to('Observation', 'specimen-length'), to('Observation', 'specimen-width')],
     }),
-    computed('specimen-area', 'ellipse-area', {
+    computed('specimen-area', 'specimen-area-ellipse', {
       specimen: to('Specimen', 'A'),
       derivedFrom: [to('Observation', 'specimen-length'), to('Observation', 'specimen-width')],
       valueQuantity: quantity(7.48, 'cm2'),
     }),
-    computed('procedure-duration', 'scope-time', { valueQuantity: quantity(90, 'min') }),
-    computed('dissection-duration', 'dissection-time', { valueQuantity: quantity(55, 'min') }),
-    computed('dissection-speed', 'area-per-time', {
+    computed('procedure-duration', 'duration-by-instants', { valueQuantity: quantity(90, 'min') }),
+    computed('dissection-duration', 'duration-by-instants', { valueQuantity: quantity(55, 'min') }),
+    computed('dissection-speed', 'area-by-dissection-time', {
       derivedFrom: [to('Observation', 'specimen-area'), to('Observation', 'dissection-duration')],
       valueQuantity: quantity(8.16, 'cm2/h'),
     }),
-    computed('bleeding-risk-score', 'published-score', {
+    observation('dr-computed', 'bleeding-risk-score', {
+      method: { text: 'a published score' },
       valueQuantity: quantity(2, '{score}'),
       interpretation: [{ text: 'intermediate' }],
     }),
-    computed('curability', 'verdict', {
+    observation('dr-computed', 'curability', {
+      method: { text: 'a published rule set' },
       status: 'preliminary',
       dataAbsentReason: coded(ABSENT, 'temp-unknown', 'Temporarily Unknown'),
     }),

@@ -2,7 +2,7 @@ import { isObject } from './node.js';
 import { asNodes, NOTHING, type Nodes, Unanswered } from './step.js';
 
 const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?(Z|[+-]\d{2}:\d{2})$/;
-const DAY = /^\d{4}-\d{2}-\d{2}$/;
+const DATE = /^\d{4}(-\d{2}(-\d{2})?)?$/;
 const TIMES = new Set(['date', 'dateTime', 'instant', 'time']);
 
 export type Operator = '=' | '!=' | '<' | '>' | '<=' | '>=';
@@ -38,6 +38,16 @@ export function plainValues(nodes: Nodes): readonly unknown[] {
   return nodes.map(({ value }) => value);
 }
 
+/** As `plainValues`, and codings by their content: equal keys, equal values. */
+export function equalityKeys(nodes: Nodes): readonly unknown[] {
+  if (nodes.some(({ path }) => path !== 'Coding')) return plainValues(nodes);
+  return nodes.map(({ value }) => {
+    const parts = isObject(value) ? Object.entries(value) : [];
+    if (parts.some(([, part]) => typeof part === 'object')) throw new Unanswered('deep coding');
+    return JSON.stringify(parts.sort(([a], [b]) => (a < b ? -1 : 1)));
+  });
+}
+
 type Ordered = readonly [string, string] | readonly [number, number] | readonly [boolean, boolean];
 
 function comparable(left: Nodes, right: Nodes, operator: Operator): Ordered {
@@ -51,11 +61,14 @@ function comparable(left: Nodes, right: Nodes, operator: Operator): Ordered {
   throw new Unanswered('values of different or compound types');
 }
 
-/** Two instants in milliseconds, or two whole days as they stand. */
+/** Two instants in milliseconds, or two dates up to the precision that both have. */
 function moments(a: string, b: string): Ordered {
   const instants: Ordered = [Date.parse(a), Date.parse(b)];
   const known = INSTANT.test(a) && INSTANT.test(b);
   if (known && !instants.some(Number.isNaN)) return instants;
-  if (DAY.test(a) && DAY.test(b)) return [a, b];
+  const precision = Math.min(a.length, b.length);
+  const dates: Ordered = [a.slice(0, precision), b.slice(0, precision)];
+  if (DATE.test(a) && DATE.test(b) && (a.length === b.length || dates[0] !== dates[1]))
+    return dates;
   throw new Unanswered('times of different precision');
 }

@@ -1,5 +1,5 @@
 import { FUNCTIONS } from './functions.table.js';
-import { childrenNamed, isOfType, type Node, resourceNode } from './node.js';
+import { childrenNamed, type Node, resourceNode, typeTester } from './node.js';
 import { operation } from './operators.js';
 import { anchored, ofRootAlone } from './root.js';
 import {
@@ -120,21 +120,24 @@ function invocation(syntax: Syntax, input: Step): Step {
 
 function member(name: string, input: Step): Step {
   if (/^[A-Z]/.test(name)) return unknown({ type: 'type name', text: name });
+  const addChildren = childrenNamed(name);
   return (self, run) => {
     const found: Node[] = [];
-    for (const node of input(self, run)) childrenNamed(node, name, found);
+    for (const node of input(self, run)) addChildren(node, found);
     return found;
   };
 }
 
 const typeFilter = (input: Step, type: string): Step => {
-  return (self, run) => input(self, run).filter(({ path }) => isOfType(path, type));
+  const isOfIt = typeTester(type);
+  return (self, run) => input(self, run).filter(({ path }) => isOfIt(path));
 };
 
 const typeTest = (input: Step, type: string): Step => {
+  const isOfIt = typeTester(type);
   return (self, run) => {
     const nodes = input(self, run);
     if (nodes.length > 1) throw new Unanswered('type of several');
-    return nodes[0] === undefined ? NOTHING : asNodes(isOfType(nodes[0].path, type));
+    return nodes[0] === undefined ? NOTHING : asNodes(isOfIt(nodes[0].path));
   };
 };

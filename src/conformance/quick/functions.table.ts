@@ -1,4 +1,4 @@
-import { plainValues } from './compare.js';
+import { equalityKeys, plainValues } from './compare.js';
 import { childrenNamed, descendantsOf, isObject, type Node } from './node.js';
 import {
   asNodes,
@@ -24,6 +24,8 @@ const holds = (item: Node, criterion: Step, run: Run): boolean | undefined =>
 const where: Invocation = (input, [criterion], _self, run) =>
   criterion === undefined ? input : input.filter((item) => holds(item, criterion, run) === true);
 
+const addExtensions = childrenNamed('extension');
+
 const matchers = new Map<string, RegExp>();
 
 /** As in FHIRPath, the expression may match anywhere and the dot takes line breaks. */
@@ -41,6 +43,10 @@ const onText =
     const given = onlyText(argument?.(self, run) ?? NOTHING);
     return text === undefined || given === undefined ? NOTHING : asNodes(apply(text, given));
   };
+
+/** Paragraphs of text and nothing else, as mapping writes them: no more is known to be safe here. */
+const PLAIN_PARAGRAPHS =
+  /^<div xmlns="http:\/\/www\.w3\.org\/1999\/xhtml">(?:<p>[^<>&]+(?:&(?:amp|lt|gt|quot|#39);[^<>&]*)*<\/p>)+<\/div>$/;
 
 /** What is known here of FHIRPath's functions. Source: FHIRPath 2.0, sections 5 and 6. */
 export const FUNCTIONS: Readonly<Record<string, Invocation>> = {
@@ -70,8 +76,8 @@ export const FUNCTIONS: Readonly<Record<string, Invocation>> = {
   combine: (input, [other], self, run) => [...input, ...(other?.(self, run) ?? NOTHING)],
   intersect: (input, [other], self, run) => {
     if (input.length === 0) return NOTHING;
-    const values = new Set(plainValues(other?.(self, run) ?? NOTHING));
-    const own = plainValues(input);
+    const values = new Set(equalityKeys(other?.(self, run) ?? NOTHING));
+    const own = equalityKeys(input);
     return input.filter((_item, i) => values.delete(own[i]));
   },
   iif: (input, [criterion, then, otherwise], _self, run) => {
@@ -83,6 +89,17 @@ export const FUNCTIONS: Readonly<Record<string, Invocation>> = {
   endsWith: onText((text, suffix) => text.endsWith(suffix)),
   contains: onText((text, part) => text.includes(part)),
   matches: onText((text, pattern) => matcher(pattern).test(text)),
+  replaceMatches: (input, [pattern, substitution], self, run) => {
+    const text = onlyText(input);
+    const found = onlyText(pattern?.(self, run) ?? NOTHING);
+    const put = onlyText(substitution?.(self, run) ?? NOTHING);
+    if (text === undefined || found === undefined || put === undefined) return NOTHING;
+    return textNodes(text.replace(new RegExp(matcher(found), 'gsu'), put));
+  },
+  htmlChecks: (input) => {
+    if (PLAIN_PARAGRAPHS.test(onlyText(input) ?? '')) return TRUE;
+    throw new Unanswered('markup beyond paragraphs');
+  },
   toString: (input: Nodes) => {
     const text = onlyText(input);
     return text === undefined ? NOTHING : textNodes(text);
@@ -94,7 +111,7 @@ export const FUNCTIONS: Readonly<Record<string, Invocation>> = {
   extension: (input, [url], self, run) => {
     const wanted = onlyText(url?.(self, run) ?? NOTHING);
     const extensions: Node[] = [];
-    for (const item of input) childrenNamed(item, 'extension', extensions);
+    for (const item of input) addExtensions(item, extensions);
     return extensions.filter(({ value }) => isObject(value) && value['url'] === wanted);
   },
   descendants: (input) => {

@@ -21,13 +21,21 @@ export function resourceNode(value: unknown): Node {
   return { value, path: typeof type === 'string' ? type : 'Resource' };
 }
 
-/** Finds the children of that element name, in document order. */
-export function childrenNamed(node: Node, name: string, into: Node[]): void {
-  if (!isObject(node.value)) return;
-  for (const [key, path] of keysOf(node.path, name)) {
-    const child = node.value[key];
-    if (child !== undefined) addChild(child, path, into);
-  }
+/** @returns a finder of the children of that element name, in document order */
+export function childrenNamed(name: string): (node: Node, into: Node[]) => void {
+  const keysByOwner = new Map<string, Keys>();
+  return ({ value, path: owner }, into) => {
+    if (!isObject(value)) return;
+    let keys = keysByOwner.get(owner);
+    if (keys === undefined) {
+      keys = keysOf(owner, name);
+      keysByOwner.set(owner, keys);
+    }
+    for (const [key, path] of keys) {
+      const child = value[key];
+      if (child !== undefined) addChild(child, path, into);
+    }
+  };
 }
 
 /** Every node right beneath this one. */
@@ -52,10 +60,21 @@ export function descendantsOf(node: Node, into: Node[]): void {
 export const pathOf = (path: string, key: string): string => keysOf(path, key)[0]?.[1] ?? 'Element';
 
 /** Whether a node of this path is of the type or of one that derives from it. */
-export function isOfType(path: string, type: string): boolean {
-  let current: string | undefined = path.includes('.') ? r4.path2Type[path] : path;
-  while (current !== undefined && current !== type) current = r4.type2Parent[current];
-  return current === type;
+export const isOfType = (path: string, type: string): boolean => typeTester(type)(path);
+
+/** @returns the same question for one type, asked of many paths */
+export function typeTester(type: string): (path: string) => boolean {
+  const answers = new Map<string, boolean>();
+  return (path) => {
+    let answer = answers.get(path);
+    if (answer === undefined) {
+      let current: string | undefined = path.includes('.') ? r4.path2Type[path] : path;
+      while (current !== undefined && current !== type) current = r4.type2Parent[current];
+      answer = current === type;
+      answers.set(path, answer);
+    }
+    return answer;
+  };
 }
 
 function addChild(child: unknown, path: string, into: Node[]): void {

@@ -36,7 +36,7 @@ Expression: "entry.request.where(method = 'PUT' and url.contains('?')).url.all(m
 Invariant: dr-bdl-8
 Description: "The resource carries the identifier that its conditional URL names (value part)"
 Severity: #error
-Expression: "entry.where(request.url.contains('?identifier=')).all(resource.identifier.value.exists() and request.url.endsWith(resource.identifier.value.first()))"
+Expression: "entry.where(request.url.contains('?identifier=')).all(request.url.replaceMatches('^.*%7C', '') = resource.identifier.value.first())"
 
 Invariant: dr-bdl-9
 Description: "An entry with a conditional URL carries no resource.id"

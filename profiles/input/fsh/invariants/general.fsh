@@ -41,4 +41,4 @@ Expression: "entry.resource.descendants().ofType(Coding).where(system.startsWith
 Invariant: dr-gen-9
 Description: "No extension outside of the allowed list"
 Severity: #error
-Expression: "entry.resource.combine(entry.resource.descendants()).select(extension.combine(modifierExtension)).url.all($this in ('http://hl7.org/fhir/StructureDefinition/event-partOf' | 'http://hl7.org/fhir/StructureDefinition/event-statusReason' | 'http://hl7.org/fhir/StructureDefinition/quantity-precision' | 'http://hl7.org/fhir/StructureDefinition/diagnosticReport-addendumOf' | 'http://hl7.org/fhir/StructureDefinition/diagnosticReport-replaces'))"
+Expression: "entry.resource.extension.combine(entry.resource.modifierExtension).combine(entry.resource.descendants().extension).combine(entry.resource.descendants().modifierExtension).url.all($this in ('http://hl7.org/fhir/StructureDefinition/event-partOf' | 'http://hl7.org/fhir/StructureDefinition/event-statusReason' | 'http://hl7.org/fhir/StructureDefinition/quantity-precision' | 'http://hl7.org/fhir/StructureDefinition/diagnosticReport-addendumOf' | 'http://hl7.org/fhir/StructureDefinition/diagnosticReport-replaces'))"

@@ -2,7 +2,7 @@
 RuleSet: ObservationOfTheCase
 * insert Published
 * insert Identified
-* insert LocalCoding(code, esd-observation)
+* insert LocalCoding(code, esd-observation, 1..1)
 * subject 1..1
 * partOf 1..*
 * effective[x] 1..1

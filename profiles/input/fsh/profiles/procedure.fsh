@@ -5,7 +5,7 @@ Title: "Endoscopic submucosal dissection"
 Description: "The resection of one lesion: its first identifier is the case, a second one the session."
 * insert Published
 * insert Identified
-* insert LocalCoding(code, esd-procedure)
+* insert LocalCoding(code, esd-procedure, 1..*)
 * performed[x] only Period
 * performer 1..*
 * bodySite 1..*
