@@ -6,20 +6,21 @@ import {
   createFhirClient,
   createTarget,
   createWorker,
+  type DeliveryEvent,
   systemClock,
+  type Worker,
 } from './delivery/index.js';
+import { fhirServerState } from './fhir-server-state.js';
 import {
-  type Authenticator,
   createApp,
   createHttpServer,
   createLog,
-  followKeyFile,
   type Listening,
   type Log,
   listen,
-  makeOneTimeKeys,
   type NewKey,
 } from './http/index.js';
+import { keysInForce } from './keys-in-force.js';
 import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
 import { ownSiteSecret } from './site-secret.js';
@@ -80,7 +81,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     target: toTarget(config, fhirBase),
     clock: systemClock,
     chance: Math.random,
-    log: (event, fields) => log.info({ event, ...fields }),
+    log: (event, fields) => log[levelOf(event)]({ event, ...fields }),
     options: { graceMs: config.limits.graceMs },
   });
   const service = createService({
@@ -88,7 +89,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     settings,
     now: () => new Date().toISOString(),
   });
-  const keys = toKeys(config, source, log);
+  const keys = keysInForce(config, source, log);
   let accepting = true;
   const app = createApp({
     service,
@@ -96,7 +97,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     log,
     limits: { bodyBytes: config.limits.bodyBytes, lingerMs: LINGER_MS },
     clock: { monotonicMs: () => performance.now() },
-    health: { accepting: () => accepting, fhirServer: () => worker.health() },
+    health: { accepting: () => accepting, fhirServer: () => fhirServerState(worker.health()) },
   });
   await worker.start();
   opened.push(() => worker.stop());
@@ -108,16 +109,28 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     oneTimeKeys: keys.oneTime,
     stop: async () => {
       accepting = false;
-      return await stopAll(http, config, opened);
+      log.info({ event: 'stopping' });
+      return await stopAll(http, worker, config, opened);
     },
   };
 }
 
-async function stopAll(http: Listening, config: Config, opened: Close[]): Promise<boolean> {
-  const answered = await http.stop(config.limits.graceMs);
+/** Requests and deliveries in flight end side by side: one grace is enough for both. */
+async function stopAll(http: Listening, worker: Worker, config: Config, opened: Close[]) {
+  const [answered] = await Promise.all([http.stop(config.limits.graceMs), worker.stop()]);
   await closeAll(opened);
   return answered;
 }
+
+/** After these somebody may have to do something. */
+const WARNINGS: readonly DeliveryEvent[] = [
+  'dead-letter',
+  'non-conformant-server',
+  'store-unavailable',
+  'target-down',
+];
+
+const levelOf = (event: DeliveryEvent) => (WARNINGS.includes(event) ? 'warn' : 'info');
 
 /** Closes in the order opposite to opening; one that fails does not keep the others open. */
 async function closeAll(opened: Close[]): Promise<void> {
@@ -179,17 +192,4 @@ function toTarget(config: Config, baseUrl: string) {
     allowed,
     clock: systemClock,
   });
-}
-
-function toKeys(
-  config: Config,
-  source: string,
-  log: Log,
-): { readonly auth: Authenticator; readonly oneTime: readonly NewKey[] } {
-  if (config.keyCount > 0) {
-    const auth = followKeyFile(config.keysFile, () => log.error({ event: 'keys-unavailable' }));
-    return { auth, oneTime: [] };
-  }
-  const { authenticator, keys } = makeOneTimeKeys(source, new Date().toISOString());
-  return { auth: authenticator, oneTime: keys };
 }

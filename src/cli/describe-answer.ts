@@ -34,21 +34,31 @@ const told = (name: string, finding: Finding<unknown>): string =>
 
 function valueText(value: unknown): string {
   if (typeof value === 'number') return String(Number(value.toPrecision(3)));
+  if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(valueText).join(', ');
   if (typeof value !== 'object' || value === null) return String(value);
   return Object.entries(value)
-    .map(([name, inner]) => `${labelOf(name)} ${valueText(inner)} ${unitOf(name)}`.trimEnd())
-    .join(', ');
+    .map(([name, inner]) => `${labelOf(name)} ${valueText(inner)} ${unitOf(name)}`.trim())
+    .join('; ');
 }
 
-/** Ends of names that say a unit. */
-const UNITS = { Cm2PerH: 'cm2/h', Cm2: 'cm2', Min: 'min', Mm: 'mm', Cm: 'cm', Percent: '%' };
+/** Ends of names that say a unit, and how the rest of the name reads. */
+const UNITS = [
+  { end: 'Cm2PerH', unit: 'cm2/h', after: '' },
+  { end: 'Cm2', unit: 'cm2', after: '' },
+  { end: 'Min', unit: 'min', after: ' time' },
+  { end: 'Mm', unit: 'mm', after: '' },
+  { end: 'Cm', unit: 'cm', after: '' },
+  { end: 'Percent', unit: '%', after: '' },
+  { end: 'percent', unit: '%', after: '' },
+] as const;
 
-const unitEntry = (name: string) => Object.entries(UNITS).find(([end]) => name.endsWith(end));
+const unitRow = (name: string) => UNITS.find(({ end }) => name.endsWith(end));
 
-const unitOf = (name: string): string => unitEntry(name)?.[1] ?? '';
+const unitOf = (name: string): string => unitRow(name)?.unit ?? '';
 
 /** `speedCm2PerH` -> `speed` */
 function labelOf(name: string): string {
-  const bare = name.slice(0, name.length - (unitEntry(name)?.[0].length ?? 0));
+  const row = unitRow(name);
+  const bare = row === undefined ? name : name.slice(0, -row.end.length) + row.after;
   return bare.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }

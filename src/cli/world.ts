@@ -1,8 +1,11 @@
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
 import type { DryRun } from '../pipeline/index.js';
 
-/** 0 done; 1 found invalid, or failed; 2 called wrongly; 3 could not reach or read something. */
-export type ExitCode = 0 | 1 | 2 | 3;
+/**
+ * 0 done; 1 found invalid, or failed; 2 called wrongly; 3 could not reach or read something;
+ * 129 and 130 stopped by SIGHUP and SIGINT.
+ */
+export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130;
 
 /** What a command sees of its surroundings: data to `out`, talk to `err`. */
 export interface World {

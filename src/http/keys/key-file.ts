@@ -91,13 +91,13 @@ async function stateOf(path: string) {
 /** Never leaves half a file: the new one takes the place of the old in one step. */
 async function replaceKeyFile(path: string, keys: readonly StoredKey[]): Promise<void> {
   const draft = `${path}.${randomBytes(4).toString('hex')}`;
-  await mkdir(dirname(path), { recursive: true });
   try {
+    await mkdir(dirname(path), { recursive: true });
     await writeFile(draft, writeKeyList(keys), { mode: 0o600, flag: 'wx', flush: true });
     await chmod(draft, 0o600);
     await rename(draft, path);
-  } catch (error) {
+  } catch {
     await rm(draft, { force: true });
-    throw error;
+    throw new KeyFileRefused(`${path} cannot be written.`);
   }
 }

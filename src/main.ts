@@ -1,0 +1,57 @@
+#!/usr/bin/env node
+import { readFile } from 'node:fs/promises';
+import { buffer } from 'node:stream/consumers';
+import { type ExitCode, type KeyWork, runCli, type Work, type World } from './cli/index.js';
+import { DRY_RUN_SECRET } from './site-secret.js';
+import { SOFTWARE_VERSION } from './version.js';
+
+/*
+ * Only what a command needs is loaded, when it needs it: a dry run loads no server, no database
+ * and no configuration.
+ */
+
+const world: World = {
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+  readFile: (path) => readFile(path),
+  readStdin: () => buffer(process.stdin),
+  // https://no-color.org: set and not empty means none.
+  colour: process.stdout.isTTY === true && (process.env['NO_COLOR'] ?? '') === '',
+};
+
+const keys: KeyWork = {
+  file: async () => (await import('./config.js')).keysFileOf(),
+  list: async () => (await import('./http/index.js')).readKeyFile(await keys.file()),
+  add: async (role, source) => {
+    const { addKey } = await import('./http/index.js');
+    const owner = source === undefined ? {} : { source };
+    const createdAt = new Date().toISOString();
+    const made = await addKey(await keys.file(), { role, ...owner, createdAt });
+    return { id: made.stored.id, key: made.key };
+  },
+  revoke: async (id) => (await import('./http/index.js')).revokeKey(await keys.file(), id),
+};
+
+const work: Work = {
+  version: SOFTWARE_VERSION,
+  checkCase: async (bytes, unit) => {
+    const { checkCase } = await import('./pipeline/index.js');
+    return checkCase(bytes, { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION });
+  },
+  serve: async () => (await import('./run-service.js')).runService(world.err),
+  printConfig: async () => (await import('./run-service.js')).printConfig(world.out, world.err),
+  keys,
+};
+
+/** Says what can be said without quoting what was read. */
+function explain(error: unknown): ExitCode {
+  const name = error instanceof Error ? error.name : 'Error';
+  const ours = error instanceof Error && ['KeyFileRefused', 'InvariantError'].includes(name);
+  world.err(`dissection-records: ${ours ? error.message : `failed (${name})`}\n`);
+  return name === 'KeyFileRefused' ? 3 : 1;
+}
+
+// A reader that has seen enough, such as `head`, is no failure.
+process.stdout.on('error', () => process.exit());
+
+process.exitCode = await runCli(process.argv.slice(2), world, work).catch(explain);
