@@ -35,7 +35,9 @@ import { toVesselTreatments } from './vessel-treatment.js';
  */
 export function toBundle(version: RecordVersion, settings: MappingSettings): Bundle {
   const context = mappingContext(version, version.current.esdCase, settings);
-  const earlier = version.earlier.map(({ esdCase }) => toDrafts(version, esdCase, settings));
+  const earlier = version.earlier.map(({ esdCase, assessment }) =>
+    toDrafts({ ...version, assessment }, esdCase, settings),
+  );
   const current = toDrafts(version, version.current.esdCase, settings);
   const drafts = [...corrected(current, earlier), ...retracted(current, earlier)];
   const provenance = toProvenance(

@@ -24,7 +24,10 @@ export function foldRecord(
     state: rising.length,
     stateAt: latestSentAt(rising),
     current,
-    earlier: rising.slice(0, -1),
+    earlier: rising.slice(0, -1).map((message) => ({
+      ...message,
+      assessment: assess(message.esdCase.fields),
+    })),
     assessment: assess(current.esdCase.fields),
     settingsVersion,
   };

@@ -8,6 +8,11 @@ export interface CaseMessage {
   readonly sha256: string;
 }
 
+/** A message that a later revision has replaced, with what it meant at its time. */
+export interface EarlierMessage extends CaseMessage {
+  readonly assessment: Assessment;
+}
+
 /** Everything that is known of a case after a set of messages; plain JSON. */
 export interface RecordVersion {
   readonly caseId: string;
@@ -18,7 +23,7 @@ export interface RecordVersion {
   /** The message of the highest revision. */
   readonly current: CaseMessage;
   /** Those of lower revisions, rising: what they said and `current` does not is retracted. */
-  readonly earlier: readonly CaseMessage[];
+  readonly earlier: readonly EarlierMessage[];
   readonly assessment: Assessment;
   /** Version of the unit's settings under which this was computed. */
   readonly settingsVersion: number;

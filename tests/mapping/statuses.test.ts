@@ -106,9 +106,9 @@ describe('a unit that signs its report when the scope has left', () => {
     expect(waits?.replace('"status":"preliminary"', '"status":"final"')).toBe(signs);
   });
 
-  it('passes the gate', () => {
-    expect(checkBundle(bundleOf(text, { endoscopyReport: 'sign-at-once' }))).toMatchObject({
-      ok: true,
-    });
+  it('passes the gate but for the rule that the policy switches off', () => {
+    const bundle = bundleOf(text, { endoscopyReport: 'sign-at-once' });
+    expect(checkBundle(bundle, ['dr-dr-6'])).toMatchObject({ ok: true });
+    expect(checkBundle(bundle)).toMatchObject({ ok: false, problems: [{ rule: 'dr-dr-6' }] });
   });
 });

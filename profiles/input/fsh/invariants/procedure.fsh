@@ -14,9 +14,9 @@ Severity: #error
 Expression: "entry.resource.ofType(Procedure).complicationDetail.reference.all($this in %resource.entry.where(resource.is(Condition)).fullUrl)"
 
 Invariant: dr-pro-4
-Description: "Every complication Condition is listed in Procedure.complicationDetail and linked back by event-partOf"
+Description: "Every complication Condition that is not entered in error is listed in Procedure.complicationDetail and linked back by event-partOf"
 Severity: #error
-Expression: "entry.where(resource.is(Condition) and resource.meta.profile.where($this.endsWith('/dr-complication')).exists()).all((fullUrl in %resource.entry.resource.ofType(Procedure).complicationDetail.reference) and resource.extension('http://hl7.org/fhir/StructureDefinition/event-partOf').value.ofType(Reference).reference.exists())"
+Expression: "entry.where(resource.is(Condition) and resource.meta.profile.where($this.endsWith('/dr-complication')).exists() and resource.verificationStatus.coding.where(code = 'entered-in-error').empty()).all((fullUrl in %resource.entry.resource.ofType(Procedure).complicationDetail.reference) and resource.extension('http://hl7.org/fhir/StructureDefinition/event-partOf').value.ofType(Reference).reference.exists())"
 
 Invariant: dr-pro-5
 Description: "Procedure.report lists every DiagnosticReport of the Bundle"
