@@ -85,6 +85,7 @@ const OUR_SENTENCES: readonly string[] = [
   'StoreUnavailable',
   'SandboxRefused',
   'KeyFileRefused',
+  'SiteSecretRefused',
 ];
 
 const LISTENING: Readonly<Record<string, string>> = {

@@ -10,6 +10,11 @@ const FEWEST_CHARACTERS = 10;
 /** Words of secrets that were meant to be replaced. */
 const MADE_UP = /change.?me|example|password|default|dry-run|123456789/i;
 
+/** The secret of this site was lost; the message says what to do. */
+export class SiteSecretRefused extends Error {
+  override readonly name = 'SiteSecretRefused';
+}
+
 /** @returns why the secret would protect nothing, or undefined when it will do */
 export function weaknessOf(secret: string): string | undefined {
   if (secret.length < SHORTEST) return `The site secret is shorter than ${SHORTEST} characters.`;
@@ -22,6 +27,8 @@ export function weaknessOf(secret: string): string | undefined {
 /**
  * The secret in the data folder, which is made at the first start. The ids of all records depend
  * on it: it must be kept as long as they are.
+ *
+ * @throws SiteSecretRefused when the file holds something else
  */
 export function ownSiteSecret(dataDir: string): string {
   const path = join(dataDir, 'site-secret');
@@ -32,6 +39,14 @@ export function ownSiteSecret(dataDir: string): string {
     return secret;
   } catch (error) {
     if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
-    return readFileSync(path, 'utf8').trim();
+    return usable(readFileSync(path, 'utf8').trim(), path);
   }
+}
+
+function usable(secret: string, path: string): string {
+  if (weaknessOf(secret) === undefined) return secret;
+  throw new SiteSecretRefused(
+    `${path} does not hold the site secret that was made there. Bring it back from a backup; only ` +
+      'if no record was ever kept, remove the file.',
+  );
 }
