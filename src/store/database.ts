@@ -1,9 +1,10 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
-import { invariant, StoreUnavailable } from '../kernel/index.js';
+import { invariant } from '../kernel/index.js';
 import { sorted, sqlState } from './faults.js';
 import { migrate } from './migrate.js';
 import { openPool } from './pool.js';
+import { refuseUnfitServer } from './preflight.js';
 import { SILENT, type StoreLog } from './store-log.js';
 import { StoreRefused } from './store-refused.js';
 import type { Tables } from './tables.js';
@@ -29,7 +30,6 @@ export interface DatabaseOptions {
   readonly lockMs?: number;
 }
 
-const OLDEST_SERVER = 15;
 const CONNECT_WITHIN_MS = 5_000;
 const IDLE_FOR_MS = 300_000;
 
@@ -52,7 +52,7 @@ export async function openDatabase(url: string, options: DatabaseOptions = {}): 
     types: { getTypeParser },
   };
   try {
-    await check(config);
+    await refuseUnfitServer(config);
     await migrate(config);
   } catch (error) {
     throw error instanceof StoreRefused ? error : sorted(error);
@@ -83,43 +83,4 @@ function wholeNumber(text: string): number {
   const value = Number(text);
   invariant(Number.isSafeInteger(value), 'a whole number of the database fits');
   return value;
-}
-
-async function check(config: pg.ClientConfig): Promise<void> {
-  const client = new pg.Client(config);
-  client.on('error', () => {});
-  try {
-    await client.connect();
-    const { rows } = await client.query(`
-      select current_setting('server_version_num')::int / 10000 as major,
-        current_setting('transaction_read_only') = 'on' as read_only,
-        pg_is_in_recovery() as standby,
-        pg_encoding_to_char(encoding) as encoding
-      from pg_database where datname = current_database()`);
-    refuseUnfit(rows[0]);
-  } finally {
-    await client.end().catch(() => {});
-  }
-}
-
-function refuseUnfit(server: Readonly<Record<string, unknown>> | undefined): void {
-  if (server === undefined) throw new StoreUnavailable('The store said nothing of itself.');
-  if (typeof server['major'] !== 'number' || server['major'] < OLDEST_SERVER) {
-    throw new StoreRefused(
-      `The database is PostgreSQL ${server['major']}; ${OLDEST_SERVER} or newer is needed.`,
-    );
-  }
-  if (server['standby'] === true) {
-    throw new StoreRefused('The database is a standby and read-only: name the primary.');
-  }
-  if (server['read_only'] === true) {
-    throw new StoreRefused(
-      'The database is read-only (default_transaction_read_only is on): allow this user to write.',
-    );
-  }
-  if (server['encoding'] !== 'UTF8') {
-    throw new StoreRefused(
-      `The database is encoded as ${server['encoding']}: create it with the encoding UTF8.`,
-    );
-  }
 }

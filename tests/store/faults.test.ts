@@ -7,6 +7,7 @@ import {
   openDatabase,
   StoreRefused,
 } from '../../src/store/index.js';
+import { refuseUnfit } from '../../src/store/preflight.js';
 import { startChild } from '../support/child.js';
 import { testDatabase } from '../support/database.js';
 import { accept, entry, state } from './samples.js';
@@ -22,7 +23,12 @@ const name = (url: string) => new URL(url).pathname.slice(1);
 
 describe('a program that is killed', () => {
   const acceptAndDie = async (caseId: string, point: string) => {
-    const child = startChild('tests/store/children/accept-and-die.ts', test.url, caseId, point);
+    const child = startChild(
+      new URL('./children/accept-and-die.ts', import.meta.url),
+      test.url,
+      caseId,
+      point,
+    );
     expect(await child.ended).toBe('SIGKILL');
   };
 
@@ -90,6 +96,25 @@ describe('a database that cannot serve', () => {
     await before.pool.query('set default_transaction_read_only = on');
     const push = createRecordStore(before).inCase('s3', accept('s3'));
     await expect(push).rejects.toThrow('25006');
+  });
+
+  it('because it is a standby, or too old, is refused at the start, in words', () => {
+    const fit = { major: 15, read_only: false, standby: false, encoding: 'UTF8' };
+    expect(() => refuseUnfit(fit)).not.toThrow();
+    expect(() => refuseUnfit({ ...fit, major: 14 })).toThrow('PostgreSQL 14; 15 or newer');
+    expect(() => refuseUnfit({ ...fit, standby: true })).toThrow('a standby');
+  });
+
+  it('because it does not keep Unicode is refused at the start, in words', async () => {
+    const ascii = `${name(test.url)}_ascii`;
+    await database.pool.query(`create database ${ascii}
+      template template0 locale_provider libc locale 'C' encoding 'SQL_ASCII'`);
+    const url = new URL(test.url);
+    url.pathname = ascii;
+    const opened = openDatabase(url.href);
+    await expect(opened).rejects.toThrow(StoreRefused);
+    await expect(opened).rejects.toThrow('SQL_ASCII');
+    await database.pool.query(`drop database ${ascii}`);
   });
 
   it('because a table is locked is given up after the limit, and other work goes on', async () => {

@@ -102,7 +102,7 @@ describe('making the schema, cut short', () => {
 
   it('is finished by the next start when the program was killed in the middle', async () => {
     const child = startChild(
-      'tests/store/children/migrate-and-die.ts',
+      new URL('./children/migrate-and-die.ts', import.meta.url),
       killed.url,
       'create table outbox',
     );

@@ -153,7 +153,7 @@ describe('our own PostgreSQL when it is stopped', () => {
 });
 
 describe('what a killed program left behind', () => {
-  const SCRIPT = 'tests/store/children/run-own-postgres.ts';
+  const SCRIPT = new URL('./children/run-own-postgres.ts', import.meta.url);
 
   it('is adopted while it runs, and can be stopped', async () => {
     const at = made;

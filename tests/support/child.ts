@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
 
 /** A program of its own that a test may kill. */
 export interface Child {
@@ -11,11 +12,15 @@ export interface Child {
   readonly ended: Promise<NodeJS.Signals | number | null>;
 }
 
-/** @param script path of a TypeScript file from the root of the project */
-export function startChild(script: string, ...args: readonly string[]): Child {
-  const child: ChildProcess = spawn(process.execPath, ['--import', 'tsx', script, ...args], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
+/** @param script where a TypeScript file lies */
+export function startChild(script: URL, ...args: readonly string[]): Child {
+  const child: ChildProcess = spawn(
+    process.execPath,
+    ['--import', 'tsx', fileURLToPath(script), ...args],
+    {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  );
   const ended = new Promise<NodeJS.Signals | number | null>((done) => {
     child.on('exit', (code, signal) => done(signal ?? code));
   });

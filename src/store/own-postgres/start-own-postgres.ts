@@ -83,8 +83,10 @@ function keep(cluster: Cluster, first: Reachable, log: StoreLog): OwnPostgres {
     log.warn({ event: 'own-postgres-lost' });
     for (let pauseMs = 100; !leaving; pauseMs = Math.min(2 * pauseMs, LONGEST_PAUSE_MS)) {
       try {
-        watch((await adoptOrStart(cluster, port)).guard);
-        log.info({ event: 'own-postgres-back' });
+        const again = await adoptOrStart(cluster, port);
+        watch(again.guard);
+        if (again.port === port) log.info({ event: 'own-postgres-back' });
+        else log.error({ event: 'own-postgres-moved' });
         return;
       } catch (error) {
         const reason = error instanceof Error ? error.message : 'unknown';
