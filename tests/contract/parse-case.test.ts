@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { caseSchema, parseCase } from '../../src/contract/index.js';
 import type { SchemaNode } from '../support/from-json-schema.js';
-import { sampleCases } from '../support/generate-case.js';
+import { caseMessages, SEED, sampleCases } from '../support/generate-case.js';
 import { type Place, placesOf, valueAt, withValue } from './places.js';
 import { SHAPE_MUTATIONS } from './shape-mutations.table.js';
 
@@ -155,6 +156,15 @@ describe('a problem', () => {
 });
 
 describe('a case that has passed', () => {
+  it('is every message that fits the schema and contradicts itself nowhere', () => {
+    fc.assert(
+      fc.property(caseMessages(), (message) => {
+        expect(problemsOf(message)).toEqual([]);
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
+
   it('keeps every field as it was sent, and the decimals of 20.50', () => {
     const checked = parseCase(
       new TextEncoder().encode(minimal.replace('"longAxisMm": 20', '"longAxisMm": 20.50')),

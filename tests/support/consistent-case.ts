@@ -77,7 +77,7 @@ function settleTimes(sent: Draft, { scopeInMs, gaps, offsetMin }: Course): void 
 }
 
 /** @returns ISO 8601 with seconds and that offset */
-export function instantAt(ms: number, offsetMin: number): string {
+function instantAt(ms: number, offsetMin: number): string {
   const clock = new Date(Math.round(ms / 1000) * 1000 + offsetMin * 60_000).toISOString();
   const size = Math.abs(offsetMin);
   const two = (n: number) => String(n).padStart(2, '0');

@@ -5,7 +5,7 @@ import * as words from '../words.table.js';
 const segment = wholeIn({ from: 0, to: 3 });
 
 /** One antithrombotic drug and what was done with it. */
-export const antithrombotic = z.strictObject({
+const antithrombotic = z.strictObject({
   class: oneOf(words.ANTITHROMBOTIC_CLASSES),
   agent: oneOf(words.AGENTS).optional(),
   indication: oneOf(words.ANTITHROMBOTIC_INDICATIONS).optional(),
