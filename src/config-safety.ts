@@ -11,7 +11,7 @@ export function unsafeCombinations(config: Config): readonly Problem[] {
   }));
 }
 
-export function isLoopback(host: string): boolean {
+function isLoopback(host: string): boolean {
   return host === 'localhost' || host === '::1' || (isIPv4(host) && host.startsWith('127.'));
 }
 

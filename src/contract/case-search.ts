@@ -4,7 +4,7 @@ import { readDocument } from './read-document.js';
 import { type Identifier, identifier, oneOf, wholeIn } from './scalars.js';
 
 /** Where a case can stand on its way, as a search names it. */
-export const DELIVERY_NAMES = [
+const DELIVERY_NAMES = [
   'queued',
   'sending',
   'delivered',
@@ -13,7 +13,7 @@ export const DELIVERY_NAMES = [
 ] as const;
 
 /** A question for cases; all that is named must match, and nothing named finds every case. */
-export const caseSearchSchema = z.strictObject({
+const caseSearchSchema = z.strictObject({
   case: identifier.optional(),
   patient: identifier.optional(),
   session: identifier.optional(),

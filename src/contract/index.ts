@@ -2,12 +2,9 @@ export { type CaseFields, caseSchema } from './case/case.js';
 export { CROSS_CHECKS } from './case/cross-checks.js';
 export {
   type CaseSearchFields,
-  caseSearchSchema,
-  DELIVERY_NAMES,
   parseCaseSearch,
 } from './case-search.js';
 export {
-  keyListSchema,
   parseKeyList,
   ROLES,
   type Role,

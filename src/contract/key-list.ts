@@ -34,7 +34,7 @@ const storedKey = z
   });
 
 /** The file of hashed API keys. A key stops working when its entry is removed. */
-export const keyListSchema = z.strictObject({
+const keyListSchema = z.strictObject({
   schema: z.literal('keys/1'),
   keys: listOf(storedKey, 1_000),
 });

@@ -14,7 +14,7 @@ import {
 import type { Service } from '../../src/pipeline/index.js';
 import { createServiceDouble } from './service-double.js';
 
-export const SOURCE = 'example-notes';
+const SOURCE = 'example-notes';
 
 /** A finished case of the invented unit. */
 export const CASE_TEXT = readFileSync('examples/cases/minimal.json', 'utf8');

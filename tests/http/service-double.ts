@@ -6,7 +6,7 @@ import type { Answer, CaseView, Service } from '../../src/pipeline/index.js';
 
 export const CASE_ID = '0b54d9a2-6f0e-8c11-9b7d-2f3f5a6b7c8d';
 export const CAUTION = 'Decision support: a person decides.';
-export const RECEIVED_AT = '2026-03-03T12:10:00.000Z';
+const RECEIVED_AT = '2026-03-03T12:10:00.000Z';
 
 const BUNDLE: Bundle = { resourceType: 'Bundle', type: 'transaction', entry: [] };
 
