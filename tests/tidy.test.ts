@@ -26,7 +26,9 @@ function untidy({ path, text }: SourceFile): readonly string[] {
     ...(/^src\/[a-z0-9/.-]+$/.test(path) ? [] : ['its name is not kebab-case']),
     ...(!isTable && text.split('\n').length - 1 > MAX_LINES ? [`over ${MAX_LINES} lines`] : []),
     ...(/^export default/m.test(text) ? ['a default export'] : []),
-    ...(PURE.test(path) && !isTable && IMPURE.test(text) ? ['clock, chance or world in a pure folder'] : []),
+    ...(PURE.test(path) && !isTable && IMPURE.test(text)
+      ? ['clock, chance or world in a pure folder']
+      : []),
     ...undocumented,
   ];
 }

@@ -1,4 +1,4 @@
-/** The store cannot serve now: its reader or writer may try again later. Nothing was kept. */
+/** The store cannot serve now. Nothing was acknowledged; the same call again is safe. */
 export class StoreUnavailable extends Error {
   override readonly name = 'StoreUnavailable';
 }

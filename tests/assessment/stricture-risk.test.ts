@@ -66,7 +66,7 @@ describe('stricture flag', () => {
   });
 
   it('is indeterminate without the share, and names it', () => {
-    const missing = indeterminate(['defect.circumferencePercent']);
+    const missing = indeterminate<never>(['defect.circumferencePercent']);
     expect(strictureRisk(missing, { organ: 'oesophagus' })).toEqual(missing);
   });
 
