@@ -11,7 +11,7 @@ export function refusalOf(error: unknown): Refusal {
   if (error instanceof StoreUnavailable) {
     return {
       problem: 'store-unavailable',
-      detail: 'Nothing was stored. Send the same request again later.',
+      detail: 'Nothing was acknowledged. Send the same request again: it is never kept twice.',
       headers: RETRY_AFTER,
     };
   }
