@@ -1,0 +1,12 @@
+/** What the bench asks of a contender. */
+export type Request =
+  | { readonly ask: 'load'; readonly name: string; readonly inputs: readonly string[] }
+  | { readonly ask: 'outputs' | 'hash' | 'entries' | 'round' };
+
+export interface Answer {
+  readonly value?: string | number;
+  readonly texts?: readonly string[];
+}
+
+/** What a contender does with each input; the text that it makes, or is given. */
+export type Work = (input: string) => string;
