@@ -1,5 +1,5 @@
 import { BASE_INVARIANTS } from './base-invariants.generated.js';
-import { quickTest, type Run, runOn } from './quick/compile.js';
+import { type QuickTest, quickTest, type Run, runOn } from './quick/compile.js';
 import { childrenOf, isOfType, type Node, pathOf, resourceNode } from './quick/node.js';
 import { type Broken, broken, type Subject } from './resource-check.js';
 import type { Rule } from './rule.js';
@@ -19,7 +19,7 @@ const BASE_ASKED_IF: Readonly<Record<string, string>> = {
 
 interface TestedRule {
   readonly rule: Rule;
-  readonly surelyHolds: ReturnType<typeof quickTest>;
+  readonly surelyHolds: QuickTest;
 }
 
 /** The constraints of FHIR R4 that are asked of what we send. */

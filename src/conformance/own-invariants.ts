@@ -1,13 +1,13 @@
 import { shapeRules } from './profile-shape.js';
 import { PROFILES } from './profiles.js';
-import { quickTest, runOn } from './quick/compile.js';
+import { type QuickTest, quickTest, runOn } from './quick/compile.js';
 import { isObject, resourceNode } from './quick/node.js';
 import { type Broken, broken, type Subject } from './resource-check.js';
 import type { Rule } from './rule.js';
 
 interface TestedRule {
   readonly rule: Rule;
-  readonly surelyHolds: ReturnType<typeof quickTest>;
+  readonly surelyHolds: QuickTest;
 }
 
 /** Our own constraints begin so; the others of a StructureDefinition are the standard's. */

@@ -21,7 +21,7 @@ export const STARTED = '2026-03-02T09:00:00+01:00';
 export const ENDED = '2026-03-02T10:30:00+01:00';
 export const STATED = '2026-03-03T08:15:00+01:00';
 
-export const UCUM = 'http://unitsofmeasure.org';
+const UCUM = 'http://unitsofmeasure.org';
 export const EVENT_PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';
 
 const systemOf = (type: string): string => `${SITE}/${type.toLowerCase()}`;

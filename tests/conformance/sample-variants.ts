@@ -4,6 +4,7 @@ import { imageLink, sampleBundle } from './sample-bundle.js';
 import {
   coded,
   ENDED,
+  EVENT_PART_OF,
   entry,
   identifierOf,
   local,
@@ -17,10 +18,11 @@ import {
   UNIT,
 } from './sample-parts.js';
 
+const VERIFICATION = 'http://terminology.hl7.org/CodeSystem/condition-ver-status';
 const V2_SECTION = 'http://terminology.hl7.org/CodeSystem/v2-0074';
 
 /** The sample with a pathology report: everything is final and nothing waits. */
-export function reportedBundle(): Bundle {
+function reportedBundle(): Bundle {
   const bundle = edited(sampleBundle(), [
     { at: 'Specimen.A/status', set: 'unavailable' },
     { at: 'ServiceRequest.pathology/status', set: 'completed' },
@@ -50,7 +52,7 @@ export function reportedBundle(): Bundle {
 }
 
 /** The sample as it is sent once the case was withdrawn. */
-export function withdrawnBundle(): Bundle {
+function withdrawnBundle(): Bundle {
   const kept = ['Device', 'Media', 'Provenance', 'Condition'];
   const bundle = sampleBundle();
   for (const { resource } of bundle.entry ?? []) {
@@ -62,7 +64,7 @@ export function withdrawnBundle(): Bundle {
 }
 
 /** The sample with a closure that was planned and not done. */
-export const notDoneBundle = (): Bundle =>
+const notDoneBundle = (): Bundle =>
   edited(sampleBundle(), [
     { at: 'Procedure.closure/status', set: 'not-done' },
     { at: 'Procedure.closure/statusReason', set: { text: 'no clips left' } },
@@ -70,14 +72,14 @@ export const notDoneBundle = (): Bundle =>
   ]);
 
 /** The sample with its references to others as searches, as one mode of delivery writes them. */
-export const conditionalBundle = (): Bundle =>
+const conditionalBundle = (): Bundle =>
   edited(sampleBundle(), [
     { at: 'Procedure.esd/encounter/reference', set: 'Encounter?identifier=a%7Cenc-1' },
     { at: 'Procedure.esd/performer/0/actor/reference', set: 'Practitioner?identifier=a%7Ce-1' },
   ]);
 
 /** The case without specimen, materials, sub-procedure and complication. */
-export function bareBundle(): Bundle {
+function bareBundle(): Bundle {
   const kept = ['esd', 'lesion', 'en-bloc', 'endoscopy'].map((key) => `.${key}"`);
   const bundle = edited(sampleBundle(), [
     { at: 'Procedure.esd/complicationDetail' },
@@ -116,7 +118,7 @@ export const appointedBundle = (): Bundle =>
   ]);
 
 /** @returns the Bundle with these entries before its Provenance, which targets them too */
-export function withEntries(bundle: Bundle, entries: readonly BundleEntry[]): Bundle {
+function withEntries(bundle: Bundle, entries: readonly BundleEntry[]): Bundle {
   const targeted = edited(
     bundle,
     entries.map(({ fullUrl }) => ({
@@ -134,6 +136,57 @@ export const grownBundle = (count: number): Bundle =>
     Array.from({ length: count }, (_, i) => imageLink(`image-${i}`)),
   );
 
+/** The sample after a correction that took back a specimen, a closure and a complication. */
+const correctedBundle = (): Bundle =>
+  withEntries(sampleBundle(), [
+    takenBackSpecimen(),
+    entry('second-closure', {
+      resourceType: 'Procedure',
+      meta: metaOf('dr-sub-procedure'),
+      identifier: [identifierOf('Procedure', 'second-closure')],
+      partOf: [to('Procedure', 'esd')],
+      status: 'entered-in-error',
+      code: local('esd-adjunct', 'clip-closure'),
+      subject: PATIENT,
+      performedPeriod: { start: ENDED, end: STATED },
+    }),
+    entry('perforation', {
+      resourceType: 'Condition',
+      meta: metaOf('dr-complication'),
+      identifier: [identifierOf('Condition', 'perforation')],
+      extension: [{ url: EVENT_PART_OF, valueReference: to('Procedure', 'esd') }],
+      verificationStatus: coded(VERIFICATION, 'entered-in-error', 'Entered in Error'),
+      code: local('adverse-event', 'delayed-perforation'),
+      subject: PATIENT,
+    }),
+  ]);
+
+/** A case that was corrected to "never started" after a specimen had been reported. */
+const neverStartedBundle = (): Bundle =>
+  withEntries(
+    edited(bareBundle(), [
+      { at: 'Procedure.esd/status', set: 'not-done' },
+      { at: 'Procedure.esd/statusReason', set: { text: 'lesion not found' } },
+    ]),
+    [takenBackSpecimen()],
+  );
+
+function takenBackSpecimen(): BundleEntry {
+  return entry('B', {
+    resourceType: 'Specimen',
+    meta: metaOf('dr-specimen'),
+    identifier: [identifierOf('Specimen', 'B')],
+    status: 'entered-in-error',
+    type: coded('http://snomed.info/sct', '119376003', 'Tissue specimen'),
+    subject: PATIENT,
+    request: [{ reference: 'ServiceRequest/request-1' }],
+    collection: {
+      collectedDateTime: STATED,
+      bodySite: coded('http://snomed.info/sct', '34402009', 'Rectum structure'),
+    },
+  });
+}
+
 /** Every sample that has to pass, by its name. */
 export const SAMPLES = {
   pending: sampleBundle,
@@ -143,4 +196,6 @@ export const SAMPLES = {
   conditional: conditionalBundle,
   bare: bareBundle,
   appointed: appointedBundle,
+  corrected: correctedBundle,
+  'never started': neverStartedBundle,
 } as const satisfies Record<string, () => Bundle>;

@@ -29,10 +29,20 @@ export function runOn(resource: unknown): Run {
  *
  * @param atRoot whether the expression is only ever asked of the resource as a whole
  */
-export function quickTest(
-  expression: string,
-  { atRoot }: { readonly atRoot: boolean },
-): (at: Node, run: Run) => boolean {
+export function quickTest(expression: string, { atRoot }: { readonly atRoot: boolean }): QuickTest {
+  const key = `${atRoot} ${expression}`;
+  const known = tests.get(key) ?? testOf(expression, atRoot);
+  tests.set(key, known);
+  return known;
+}
+
+/** Asks the expression of a node; the run is that of the resource which holds the node. */
+export type QuickTest = (at: Node, run: Run) => boolean;
+
+/** Many profiles ask the same of their elements: each expression is read once. */
+const tests = new Map<string, QuickTest>();
+
+function testOf(expression: string, atRoot: boolean): QuickTest {
   const syntax = parse(expression);
   const step = compiled(atRoot ? anchored(syntax) : syntax);
   return (at, run) => {

@@ -24,11 +24,11 @@ Severity: #error
 Expression: "entry.where(resource.is(DiagnosticReport)).fullUrl.all($this in %resource.entry.resource.ofType(Procedure).report.reference)"
 
 Invariant: dr-pro-6
-Description: "A Procedure that was not done gives a reason, and has no specimen"
+Description: "A Procedure that was not done gives a reason, and has no specimen that is not entered in error"
 Severity: #error
-Expression: "entry.resource.ofType(Procedure).where(status = 'not-done').all(statusReason.exists()) and (entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).where(status = 'not-done').empty() or entry.resource.ofType(Specimen).empty())"
+Expression: "entry.resource.ofType(Procedure).where(status = 'not-done').all(statusReason.exists()) and (entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).where(status = 'not-done').empty() or entry.resource.ofType(Specimen).where(status != 'entered-in-error').empty())"
 
 Invariant: dr-pro-7
-Description: "A sub-procedure lies within the performed period of its parent"
+Description: "A sub-procedure that is not entered in error lies within the performed period of its parent"
 Severity: #error
-Expression: "entry.resource.ofType(Procedure).where(partOf.reference.where($this in %resource.entry.where(resource.is(Procedure)).fullUrl).exists() and performed.exists()).all(performed.ofType(Period).start >= %resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).performed.ofType(Period).start and performed.ofType(Period).end <= %resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).performed.ofType(Period).end)"
+Expression: "entry.resource.ofType(Procedure).where(partOf.reference.where($this in %resource.entry.where(resource.is(Procedure)).fullUrl).exists() and performed.exists() and status != 'entered-in-error').all(performed.ofType(Period).start >= %resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).performed.ofType(Period).start and performed.ofType(Period).end <= %resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).performed.ofType(Period).end)"

@@ -9,6 +9,6 @@ Severity: #error
 Expression: "entry.resource.ofType(Specimen).all(type.exists() and collection.bodySite.exists() and request.reference.exists()) and entry.resource.ofType(ServiceRequest).where(specimen.exists()).all(supportingInfo.reference.where($this in %resource.entry.where(resource.is(Procedure)).fullUrl).exists())"
 
 Invariant: dr-spm-3
-Description: "The body site of a Specimen shares a code with that of the case Procedure"
+Description: "The body site of a Specimen that is not entered in error shares a code with that of the case Procedure"
 Severity: #error
-Expression: "entry.resource.ofType(Specimen).all(collection.bodySite.coding.code.intersect(%resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).bodySite.coding.code).exists())"
+Expression: "entry.resource.ofType(Specimen).where(status != 'entered-in-error').all(collection.bodySite.coding.code.intersect(%resource.entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).bodySite.coding.code).exists())"
