@@ -17,7 +17,8 @@ const OUTCOMES = {
 export function summarise(context: MappingContext): readonly string[] {
   const { fields, version } = context;
   const { lesion, resection, times, specimen, safety } = fields;
-  const place = lesion.site === undefined ? '' : `, ${WORD_CODES.site[lesion.site].text}`;
+  const place =
+    lesion.site === undefined ? '' : `, site: ${lowered(WORD_CODES.site[lesion.site].text)}`;
   const { assessment } = version;
   return [
     `${ESD_PROCEDURE[lesion.organ].text}${place}.`,
@@ -53,4 +54,9 @@ function specimenSentence({ fields, version }: MappingContext): string {
 
 function inWords(finding: Finding<number>, unit: string, decimals: number, lead: string): string {
   return finding.kind === 'determined' ? `${lead}${roundTo(finding.value, decimals)} ${unit}` : '';
+}
+
+/** A display within a sentence; abbreviations keep their capitals. */
+function lowered(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

@@ -3,9 +3,9 @@ import { InvariantError, sha256 } from '../kernel/index.js';
 import { foldRecord, type RecordVersion } from '../record/index.js';
 import { caseIdOf } from './naming.js';
 import { prepare } from './prepare.js';
+import { refusal } from './refusal.js';
 import type { Answer, DryRun } from './service.js';
 import type { PipelineSettings } from './settings.js';
-import { refusedKind } from './unreadable.js';
 
 const CAUTION =
   'Decision support, not a verdict. Confirm against the guideline and local policy; ' +
@@ -14,7 +14,7 @@ const CAUTION =
 /** Runs a `case` message through everything that a push does, and keeps nothing. */
 export function checkCase(bytes: Uint8Array, settings: PipelineSettings): DryRun {
   const parsed = parseCase(bytes);
-  if (!parsed.ok) return { kind: refusedKind(parsed.problems), problems: parsed.problems };
+  if (!parsed.ok) return refusal(parsed.problems);
   const caseId = caseIdOf(settings.secret, parsed.value.fields.case);
   const message = { esdCase: parsed.value, sha256: sha256(bytes) };
   const version = foldRecord(caseId, [message], settings.unit.version);

@@ -13,10 +13,15 @@ export interface Prepared {
 
 /** Maps and checks a record version: the one way from a record to what may be sent. */
 export function prepare(version: RecordVersion, settings: PipelineSettings): Checked<Prepared> {
-  const result = checkBundle(toBundle(version, mappingSettings(settings)));
+  const result = checkBundle(toBundle(version, mappingSettings(settings)), switchedOff(settings));
   return result.ok
     ? passed({ bundle: result.value, warnings: result.warnings })
     : failed(result.problems);
+}
+
+/** A unit that signs at once calls its report final before pathology: that rule is not asked. */
+function switchedOff({ unit }: PipelineSettings) {
+  return unit.endoscopyReport === 'sign-at-once' ? (['dr-dr-6'] as const) : [];
 }
 
 /** The same for the text of a stored version; what the delivery worker calls. */

@@ -5,9 +5,9 @@ import { type Admission, admit } from './admit.js';
 import { toAnswer } from './check-case.js';
 import { caseIdOf, keyed, searchKeysOf } from './naming.js';
 import type { CaseJournal, JournalEntry, RecordStore } from './ports.js';
+import { refusal } from './refusal.js';
 import type { Caller, MessageReceipt, Receipt } from './service.js';
 import type { PipelineSettings } from './settings.js';
-import { refusedKind } from './unreadable.js';
 
 /** What receiving needs of the world. */
 export interface ReceiveDeps {
@@ -27,7 +27,7 @@ export async function receiveCase(
   deps: ReceiveDeps,
 ): Promise<Receipt> {
   const parsed = parseCase(bytes);
-  if (!parsed.ok) return { kind: refusedKind(parsed.problems), problems: parsed.problems };
+  if (!parsed.ok) return refusal(parsed.problems);
   const esdCase = parsed.value;
   if (caller.source !== undefined && caller.source !== esdCase.fields.source) {
     return { kind: 'forbidden', problem: SOURCE_OF_ANOTHER };

@@ -81,7 +81,10 @@ const SENTENCES: readonly Sentence[] = [
     form: /^(.*)\.$/,
     facts: (told) => {
       const { organ, site } = fields(told).lesion;
-      const place = site === undefined ? '' : `, ${SITE_TEXT[site]?.text}`;
+      const place =
+        site === undefined
+          ? ''
+          : `, site: ${(SITE_TEXT[site]?.text ?? '').replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase())}`;
       return [`${ESD_TEXT[organ]?.text}${place}`];
     },
   },
