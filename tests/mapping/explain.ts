@@ -22,6 +22,8 @@ export interface Told {
   readonly version: RecordVersion;
   readonly settings: MappingSettings;
   readonly resources: readonly Draft[];
+  /** The key of each resource. */
+  readonly keys: readonly string[];
 }
 
 /** Where a field of the case is found again. */
@@ -71,11 +73,13 @@ export function explain(
   tables: Tables,
 ): Unexplained {
   const resources = resourcesOf(bundle);
-  const told = { version, settings, resources };
+  const told = { version, settings, resources, keys: resources.map(keyOf) };
   const explained = new Set<string>();
   const leaves = inputLeaves(version.current.esdCase.fields);
+  const alike = Map.groupBy(leaves, ({ pattern }) => pattern);
+  const rows = Map.groupBy(tables.fields, ({ at }) => at);
   const lost = leaves
-    .filter((leaf) => !isFound(leaf, leaves, told, tables.fields, explained))
+    .filter((leaf) => !isFound(leaf, alike, told, rows, explained))
     .filter((leaf) => !tables.journalOnly.some((row) => isJournalOnly(row, leaf)));
   for (const row of tables.fixed) markFixed(row, told, explained);
   const stray = resources.flatMap((resource, i) =>
@@ -92,9 +96,9 @@ const isJournalOnly = ({ at, when }: JournalOnly, leaf: InputLeaf): boolean =>
 /** Whether the field stands in the resources, as often as it was told. */
 function isFound(
   leaf: InputLeaf,
-  leaves: readonly InputLeaf[],
+  leaves: ReadonlyMap<string, readonly InputLeaf[]>,
   told: Told,
-  rows: readonly FieldSource[],
+  rows: ReadonlyMap<string, readonly FieldSource[]>,
   explained: Set<string>,
 ): boolean {
   const found = rows
@@ -142,12 +146,12 @@ interface Place {
   readonly resource: Draft;
 }
 
-function placesOf({ resources }: Told, name: string, path: string): readonly Place[] {
+function placesOf({ resources, keys }: Told, name: string, path: string): readonly Place[] {
   const [type = '', key = ''] = name.split(' ');
   const fits = key.includes('*') ? new RegExp(`^${key.replaceAll('*', '.*')}$`) : undefined;
   return resources.flatMap((resource, i) => {
     if (type !== '*' && resource.resourceType !== type) return [];
-    const own = keyOf(resource);
+    const own = keys[i] ?? '';
     if (fits === undefined ? own !== key : !fits.test(own)) return [];
     return path
       .split('.')

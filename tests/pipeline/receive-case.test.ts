@@ -68,7 +68,9 @@ describe('the report of a case whose pathology is awaited', () => {
     const dry = service('2027-01-01T12:00:00.000Z', { endoscopyReport }).checkCase(example);
     if (dry.kind !== 'valid') throw new Error('the example is a good case');
     return dry.bundle.entry?.flatMap(({ resource }) =>
-      resource?.resourceType === 'DiagnosticReport' ? [resource.status] : [],
+      resource?.resourceType === 'DiagnosticReport' && 'status' in resource
+        ? [resource.status]
+        : [],
     );
   };
 
