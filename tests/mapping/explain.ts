@@ -30,7 +30,7 @@ export interface Told {
 export interface FieldSource {
   /** Pattern of the pointer in the case. */
   readonly at: string;
-  /** Type and key of the resource; `*` any characters, `{n}` place in the list, `{name}` sibling. */
+  /** Type and key of the resource; `*` any text, `{n}` place in the list, `{name}` sibling. */
   readonly in: string;
   /** `a.b` a child, `a[]` each of a list, `a[code]` those of a list that carry the code. */
   readonly path: string;
@@ -76,8 +76,8 @@ export function explain(
   const told = { version, settings, resources, keys: resources.map(keyOf) };
   const explained = new Set<string>();
   const leaves = inputLeaves(version.current.esdCase.fields);
-  const alike = Map.groupBy(leaves, ({ pattern }) => pattern);
-  const rows = Map.groupBy(tables.fields, ({ at }) => at);
+  const alike = grouped(leaves, ({ pattern }) => pattern);
+  const rows = grouped(tables.fields, ({ at }) => at);
   const lost = leaves
     .filter((leaf) => !isFound(leaf, alike, told, rows, explained))
     .filter((leaf) => !tables.journalOnly.some((row) => isJournalOnly(row, leaf)));
@@ -101,25 +101,30 @@ function isFound(
   rows: ReadonlyMap<string, readonly FieldSource[]>,
   explained: Set<string>,
 ): boolean {
-  const found = rows
-    .filter(({ at }) => at === leaf.pattern)
-    .map((row) => {
-      const expected = row.says(leaf, told);
-      if (expected === undefined) return false;
-      const name = filledIn(row.in, leaf);
-      const places = placesOf(told, name, row.path).filter(({ value }) =>
-        isDeepStrictEqual(value, expected),
-      );
-      for (const { pointer, value } of places) mark(value, pointer, explained);
-      const alike = leaves.filter(
-        (other) =>
-          other.pattern === leaf.pattern &&
-          filledIn(row.in, other) === name &&
-          isDeepStrictEqual(row.says(other, told), expected),
-      );
-      return places.length >= (row.shared ? 1 : alike.length);
-    });
+  const found = (rows.get(leaf.pattern) ?? []).map((row) => {
+    const expected = row.says(leaf, told);
+    if (expected === undefined) return false;
+    const name = filledIn(row.in, leaf);
+    const places = placesOf(told, name, row.path).filter(({ value }) =>
+      isDeepStrictEqual(value, expected),
+    );
+    for (const { pointer, value } of places) mark(value, pointer, explained);
+    const alike = (leaves.get(leaf.pattern) ?? []).filter(
+      (other) =>
+        filledIn(row.in, other) === name && isDeepStrictEqual(row.says(other, told), expected),
+    );
+    return places.length >= (row.shared ? 1 : alike.length);
+  });
   return found.some((isThere) => isThere);
+}
+
+function grouped<T>(list: readonly T[], nameOf: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of list) {
+    const name = nameOf(item);
+    groups.set(name, [...(groups.get(name) ?? []), item]);
+  }
+  return groups;
 }
 
 function markFixed(row: FixedSource, told: Told, explained: Set<string>): void {

@@ -40,15 +40,14 @@ const just =
     values;
 
 /** Our own identifier: `base/type` and `case[.key]`. Source: the design of identifiers. */
-const ownIdentifier: Says = (resource, { settings }) => {
+const ownName = (resource: Draft, { identifierBase }: Told['settings']) => {
   const key = keyOf(resource);
-  return [
-    {
-      system: `${settings.identifierBase}/${resource.resourceType.toLowerCase()}`,
-      value: key === '' ? CASE_ID : `${CASE_ID}.${key}`,
-    },
-  ];
+  return {
+    system: `${identifierBase}/${resource.resourceType.toLowerCase()}`,
+    value: key === '' ? CASE_ID : `${CASE_ID}.${key}`,
+  };
 };
+const ownIdentifier: Says = (resource, { settings }) => [ownName(resource, settings)];
 
 /** References to resources of a type, by their keyed ids; `*` in the key any characters. */
 const to =
@@ -58,8 +57,8 @@ const to =
     return resources
       .filter((r) => r.resourceType === type && fits.test(keyOf(r)))
       .map((r) => {
-        const [own] = ownIdentifier(r, { settings, resources } as Told) as [Draft];
-        const id = keyedUuid(settings.secret, own.system, own.value);
+        const { system, value } = ownName(r, settings);
+        const id = keyedUuid(settings.secret, system, value);
         return { reference: `urn:uuid:${id}`, type };
       });
   };
@@ -85,12 +84,13 @@ const PROFILES: readonly (readonly [RegExp, string])[] = [
 ];
 const profile: Says = (resource, { version }) => {
   const name = `${resource.resourceType} ${keyOf(resource)}`;
-  const stated = version.assessment.defectCircumference;
-  const isComputed = stated.kind === 'determined' && stated.value.from === 'width';
-  const found = PROFILES.find(([pattern]) => pattern.test(name))?.[1];
-  return [
-    `${BASE}/StructureDefinition/${name === 'Observation defect-circumference' && isComputed ? 'dr-computed' : found}`,
-  ];
+  const share = version.assessment.defectCircumference;
+  const isByWidth = share.kind === 'determined' && share.value.from === 'width';
+  const claimed =
+    name === 'Observation defect-circumference' && isByWidth
+      ? 'dr-computed'
+      : PROFILES.find(([pattern]) => pattern.test(name))?.[1];
+  return [`${BASE}/StructureDefinition/${claimed}`];
 };
 
 const tag: Says = (_resource, { version }) => [
@@ -113,22 +113,20 @@ const PART_CODES: readonly CodeRef[] = [
   ...(['c', 'm'] as const).map((code) => localRef({ set: 'prague', code })),
 ];
 
-const ASSESSED = {
-  'procedure-duration': { field: 'procedureMin', decimals: 1, unit: 'min' },
-  'dissection-duration': { field: 'dissectionMin', decimals: 1, unit: 'min' },
-  'specimen-area': { field: 'specimenAreaCm2', decimals: 3, unit: 'cm2' },
-  'dissection-speed': { field: 'speedCm2PerH', decimals: 3, unit: 'cm2PerH' },
-} as const;
+/** Numbers of the assessment: item, field, decimals that are kept, unit. */
+const ASSESSED = [
+  { item: 'procedure-duration', field: 'procedureMin', decimals: 1, unit: 'min' },
+  { item: 'dissection-duration', field: 'dissectionMin', decimals: 1, unit: 'min' },
+  { item: 'specimen-area', field: 'specimenAreaCm2', decimals: 3, unit: 'cm2' },
+  { item: 'dissection-speed', field: 'speedCm2PerH', decimals: 3, unit: 'cm2PerH' },
+] as const;
 
-/** A number of the assessment, rounded. */
-const assessed =
-  (key: keyof typeof ASSESSED): Says =>
-  (_resource, { version }) => {
-    const { field, decimals, unit } = ASSESSED[key];
-    const finding = version.assessment[field];
-    if (finding.kind === 'indeterminate') return [];
-    return [{ value: roundTo(finding.value, decimals), ...UNITS[unit] }];
-  };
+const assessed: Says = (resource, { version }) => {
+  const row = ASSESSED.find((candidate) => candidate.item === keyOf(resource));
+  const finding = row === undefined ? undefined : version.assessment[row.field];
+  if (row === undefined || finding?.kind !== 'determined') return [];
+  return [{ value: roundTo(finding.value, row.decimals), ...UNITS[row.unit] }];
+};
 
 const byWidth: Says = (_resource, { version }) => {
   const finding = version.assessment.defectCircumference;
@@ -143,12 +141,9 @@ const strictureFlag: Says = (_resource, { version, settings }) => {
 };
 
 /** Why a number is absent: which fields would have been needed. */
-const missingNote: Says = (resource, { version }) => {
-  const key = keyOf(resource);
-  const finding =
-    key === 'stricture-risk'
-      ? version.assessment.strictureRisk
-      : version.assessment[ASSESSED[key as keyof typeof ASSESSED]?.field];
+const missingNote: Says = (resource, { version: { assessment } }) => {
+  const row = ASSESSED.find((candidate) => candidate.item === keyOf(resource));
+  const finding = row === undefined ? assessment.strictureRisk : assessment[row.field];
   return finding?.kind === 'indeterminate'
     ? [{ text: `Not computed, because not recorded: ${finding.missing.join(', ')}.` }]
     : [];
@@ -328,12 +323,10 @@ const ROWS: readonly Row[] = [
     (key): Row => [`Observation ${key}`, 'component[].valueCodeableConcept', concepts(ANSWERS.yes)],
   ),
   ['Observation antithrombotics-taken', 'valueCodeableConcept', concepts(ANSWERS.yes)],
-  ...['procedure-duration', 'dissection-duration', 'specimen-area', 'dissection-speed'].flatMap(
-    (key): readonly Row[] => [
-      [`Observation ${key}`, 'valueQuantity', assessed(key as keyof typeof ASSESSED)],
-      [`Observation ${key}`, 'note[]', missingNote],
-    ],
-  ),
+  ...ASSESSED.flatMap(({ item: key }): readonly Row[] => [
+    [`Observation ${key}`, 'valueQuantity', assessed],
+    [`Observation ${key}`, 'note[]', missingNote],
+  ]),
   ['Observation defect-circumference', 'valueQuantity', byWidth],
   ['Observation stricture-risk', 'valueCodeableConcept', strictureFlag],
   ['Observation stricture-risk', 'note[]', missingNote],

@@ -1,6 +1,7 @@
 import type { Bundle } from 'fhir/r4.js';
 import { describe, expect, it } from 'vitest';
-import { toBundle } from '../../src/mapping/index.js';
+import { checkBundle } from '../../src/conformance/index.js';
+import { type MappingSettings, toBundle } from '../../src/mapping/index.js';
 import type { Draft } from '../support/consistent-case.js';
 import { explain, inputLeaves, type Tables } from './explain.js';
 import { FIXED_SOURCES } from './fixed-sources.js';
@@ -17,16 +18,26 @@ const TABLES: Tables = {
 const ALL_WELL = { lost: [], stray: [] };
 const COMPLETE = EXAMPLES.find(({ name }) => name === 'complete.json')?.text ?? '';
 
-function unexplained(text: string, change: (bundle: Bundle) => void = () => {}) {
+function unexplained(
+  text: string,
+  change: (bundle: Bundle) => void = () => {},
+  settings: MappingSettings = SETTINGS,
+) {
   const version = versionOf(text);
-  const bundle: Bundle = structuredClone(toBundle(version, SETTINGS));
+  const bundle: Bundle = structuredClone(toBundle(version, settings));
   change(bundle);
-  return explain(version, SETTINGS, bundle, TABLES);
+  return explain(version, settings, bundle, TABLES);
 }
 
 describe('every value of a record comes from the case, and every field of the case is in it', () => {
   it.each(EXAMPLES)('$name', ({ text }) => {
     expect(unexplained(text)).toEqual(ALL_WELL);
+  });
+
+  it.each(EXAMPLES)('$name, for a site with a licence for all codes', ({ text }) => {
+    const licensed = { ...SETTINGS, licences: { snomedCt: true } };
+    expect(unexplained(text, () => {}, licensed)).toEqual(ALL_WELL);
+    expect(checkBundle(toBundle(versionOf(text), licensed))).toMatchObject({ ok: true });
   });
 
   it(`${HOW_MANY} generated cases`, () => {
