@@ -1,10 +1,13 @@
 // Starts the service with its own PostgreSQL and the sandbox, pushes the example cases over HTTP,
 // and prints what became of each. Stays up unless called with --exit.
 import { readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Bundle } from 'fhir/r4.js';
 import { loadConfig } from '../src/config.js';
 import type { CaseView } from '../src/pipeline/index.js';
 import { type Running, startService } from '../src/serve.js';
+import { StoreRefused } from '../src/store/index.js';
 import { describeCase } from './demo/describe-case.js';
 
 const SOURCE = 'example-notes';
@@ -28,21 +31,28 @@ say('Stopped.');
 process.exit(0);
 
 async function start(): Promise<{ readonly running: Running; readonly base: string }> {
+  say('Starting the service, its PostgreSQL and the sandbox FHIR server ...');
+  const started = await startIn('data/demo').catch(async (error: unknown) => {
+    if (!(error instanceof StoreRefused) || process.env['DISSECTION_DATA_DIR']) throw error;
+    const elsewhere = join(tmpdir(), 'dissection-records-demo');
+    say(`${error.message}\nThe demo takes ${elsewhere} instead.`);
+    return await startIn(elsewhere);
+  });
+  return { running: started, base: `http://127.0.0.1:${started.port}` };
+}
+
+async function startIn(dataDir: string): Promise<Running> {
   const config = await loadConfig({
-    DISSECTION_DATA_DIR: 'data/demo',
+    DISSECTION_DATA_DIR: dataDir,
     DISSECTION_SANDBOX: 'true',
     DISSECTION_LOG_LEVEL: 'error',
     ...process.env,
   });
-  if (!config.ok) {
-    for (const { pointer, message, expected } of config.problems) {
-      console.error(`${pointer.slice(1)}: ${message} Expected: ${expected}.`);
-    }
-    process.exit(2);
+  if (config.ok) return await startOnFreePort(config.value);
+  for (const { pointer, message, expected } of config.problems) {
+    console.error(`${pointer.slice(1)}: ${message} Expected: ${expected}.`);
   }
-  say('Starting the service, its PostgreSQL and the sandbox FHIR server ...');
-  const started = await startOnFreePort(config.value);
-  return { running: started, base: `http://127.0.0.1:${started.port}` };
+  process.exit(2);
 }
 
 async function startOnFreePort(config: Parameters<typeof startService>[0]): Promise<Running> {

@@ -29,7 +29,7 @@ export async function serverAccount(layout: Layout): Promise<Account | undefined
     if (owner === undefined || owner.uid === ourUid) return undefined;
     throw new StoreRefused(
       `The database in ${layout.root} belongs to user ${owner.uid}, and this is user ${ourUid}. ` +
-        'Start the service as that user, or name another folder in DATA_DIR.',
+        'Start the service as that user, or name another folder in DISSECTION_DATA_DIR.',
     );
   }
   if (owner !== undefined && owner.uid !== 0) return { uid: owner.uid, gid: owner.gid };

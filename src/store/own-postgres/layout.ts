@@ -36,7 +36,7 @@ export async function layoutIn(folder: string): Promise<Layout> {
   } catch (error) {
     const reason = error instanceof Error ? error.message : 'unknown';
     throw new StoreRefused(
-      `The folder for the database cannot be made: ${reason}. Name another in DATA_DIR.`,
+      `The folder for the database cannot be made: ${reason}. Name another in DISSECTION_DATA_DIR.`,
     );
   }
 }

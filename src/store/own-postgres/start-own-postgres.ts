@@ -58,7 +58,8 @@ async function refuseUnreachable(layout: Layout, account: Account): Promise<void
   if (blocked === undefined) return;
   throw new StoreRefused(
     `PostgreSQL does not run as root, and user ${account.uid}, as which it would run, may not ` +
-      `enter ${blocked}. Name a folder elsewhere in DATA_DIR (such as /var/lib/dissection-records), ` +
+      `enter ${blocked}. Name a folder elsewhere in DISSECTION_DATA_DIR (such as ` +
+      '/var/lib/dissection-records), ' +
       'or a database in DATABASE_URL, or start the service as an ordinary user.',
   );
 }
