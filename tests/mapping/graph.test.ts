@@ -1,10 +1,11 @@
 import type { Bundle } from 'fhir/r4.js';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkBundle } from '../../src/conformance/index.js';
+import { toBundle } from '../../src/mapping/index.js';
 import { fhirJs, medplum, officialSchema, type Peer, peerErrors } from '../conformance/peers.js';
 import type { Draft } from '../support/consistent-case.js';
 import { graphFaults } from './graph.js';
-import { bundleOf, EXAMPLES, generated } from './records.js';
+import { bundleOf, EXAMPLES, example, generated, SETTINGS, versionOf } from './records.js';
 
 const HOW_MANY = 500;
 /** The validators of others are slow; the gate sees every case. */
@@ -61,6 +62,19 @@ describe('the validators of others', () => {
     );
     expect(errors).toEqual([]);
   }, 120_000);
+
+  it('find no error where much is entered in error and numbers carry their decimals', () => {
+    const [first, next] = [example('complete'), example('complete')];
+    first.safety.perforation = { occurred: true, sizeMm: 2 };
+    Object.assign(next, { revision: first.revision + 1, specimen: { retrieved: false } });
+    const texts = [first, next].map((document) =>
+      JSON.stringify(document).replaceAll('"doseMg":80,', '"doseMg":80.0,'),
+    );
+    const bundle = JSON.stringify(toBundle(versionOf(...texts), SETTINGS));
+    expect(bundle).toContain('entered-in-error');
+    expect(bundle).toContain('quantity-precision');
+    expect(peerErrors(peers, JSON.parse(bundle))).toEqual([]);
+  });
 
   it('would find one', () => {
     const bundle = JSON.parse(JSON.stringify(bundleOf(EXAMPLES[0]?.text ?? '')));
