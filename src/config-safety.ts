@@ -1,5 +1,5 @@
 import { isIPv4 } from 'node:net';
-import type { Config } from './config.js';
+import type { Config } from './config-type.js';
 import type { Problem } from './kernel/index.js';
 import { weaknessOf } from './site-secret.js';
 

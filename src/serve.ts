@@ -1,6 +1,6 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Config } from './config.js';
+import type { Config } from './config-type.js';
 import {
   bearerToken,
   createFhirClient,

@@ -1,6 +1,7 @@
 import { type Checked, failed, passed } from '../kernel/index.js';
 import { type CaseFields, caseSchema } from './case/case.js';
-import { crossProblems, type ReadableCase } from './case/cross-checks.js';
+import type { ReadableCase } from './case/cross-check.js';
+import { crossProblems } from './case/cross-checks.js';
 import { type Path, toPath } from './pointer.js';
 import { readJson } from './read-json.js';
 import { pathsOf, shapeProblems, unexplained, without } from './shape-problems.js';

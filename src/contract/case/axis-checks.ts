@@ -1,4 +1,4 @@
-import type { CrossCheck, ReadableCase } from './cross-checks.js';
+import type { CrossCheck, ReadableCase } from './cross-check.js';
 
 /** Above this a specimen was measured in another unit. */
 const LARGEST_SPECIMEN_CM2 = 400;

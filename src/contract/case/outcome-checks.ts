@@ -1,5 +1,5 @@
 import { AGENT_CLASS, SITE_ORGAN } from '../words.table.js';
-import type { CrossCheck, ReadableCase } from './cross-checks.js';
+import type { CrossCheck, ReadableCase } from './cross-check.js';
 
 export const outcomeChecks: readonly CrossCheck[] = [
   {

@@ -1,5 +1,5 @@
 import { compareInstants } from '../../kernel/index.js';
-import type { CrossCheck, ReadableCase } from './cross-checks.js';
+import type { CrossCheck, ReadableCase } from './cross-check.js';
 
 /** The steps of a procedure in the order in which they happen. */
 const STEPS = [
