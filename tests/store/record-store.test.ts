@@ -166,7 +166,8 @@ describe('readiness', () => {
   it('is proved by a write, again and again', async () => {
     await store.ready();
     const proved = async () =>
-      (await database.pool.query('select proved_at::text as proved_at from readiness')).rows[0]?.proved_at;
+      (await database.pool.query('select proved_at::text as proved_at from readiness')).rows[0]
+        ?.proved_at;
     const first = await proved();
     await store.ready();
     expect((await proved()) > first).toBe(true);
