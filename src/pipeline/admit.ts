@@ -11,7 +11,12 @@ export type Admission =
 
 type Arriving = Pick<JournalEntry, 'kind' | 'naturalKey' | 'source' | 'revision' | 'hash'>;
 
-/** Decides by natural key, revision and content; time and order of arrival play no part. */
+/**
+ * Decides by natural key, revision and content. A message that comes again gets the answer that it
+ * got the first time.
+ *
+ * @param entries the messages of the case in the order of their arrival
+ */
 export function admit(entries: readonly JournalEntry[], arriving: Arriving): Admission {
   const owner = entries.find(({ kind }) => kind === 'case');
   if (owner !== undefined && arriving.kind === 'case' && owner.source !== arriving.source) {
@@ -26,27 +31,29 @@ export function admit(entries: readonly JournalEntry[], arriving: Arriving): Adm
     (entry) => entry.kind === arriving.kind && entry.naturalKey === arriving.naturalKey,
   );
   const same = line.find(({ revision }) => revision === arriving.revision);
-  if (same !== undefined) {
-    return same.hash === arriving.hash
-      ? { kind: 'repeat', first: same }
-      : conflict({
-          rule: 'revision-used',
-          pointer: '/revision',
-          message: 'This revision came before with other content.',
-          expected: 'the same bytes, or a higher revision',
-        });
-  }
-  const newest = Math.max(0, ...line.map(({ revision }) => revision));
-  if (arriving.revision > newest) return { kind: 'new' };
-  return {
-    kind: 'stale',
-    problem: {
-      rule: 'revision-stale',
+  if (same !== undefined && same.hash !== arriving.hash) {
+    return conflict({
+      rule: 'revision-used',
       pointer: '/revision',
-      message: 'A higher revision came before; this one is kept but never applied.',
-      expected: `a revision above ${newest}`,
-    },
-  };
+      message: 'This revision came before with other content.',
+      expected: 'the same bytes, or a higher revision',
+    });
+  }
+  const before = same === undefined ? line : line.slice(0, line.indexOf(same));
+  const isStale = newestOf(before) > arriving.revision;
+  const problem = staleAfter(newestOf(line));
+  if (same === undefined) return isStale ? { kind: 'stale', problem } : { kind: 'new' };
+  return isStale ? conflict(problem) : { kind: 'repeat', first: same };
 }
+
+const newestOf = (line: readonly JournalEntry[]): number =>
+  Math.max(0, ...line.map(({ revision }) => revision));
+
+const staleAfter = (newest: number): Problem => ({
+  rule: 'revision-stale',
+  pointer: '/revision',
+  message: 'A higher revision came before; this one is kept but never applied.',
+  expected: `a revision above ${newest}`,
+});
 
 const conflict = (problem: Problem): Admission => ({ kind: 'conflict', problem });

@@ -39,6 +39,8 @@ export interface CaseJournal {
   /** Every message of the case, oldest first. */
   entries(): Promise<readonly JournalEntry[]>;
   append(entry: JournalEntry): Promise<void>;
+  /** The same for a message that a higher revision came before: kept, never applied. */
+  appendStale(entry: JournalEntry): Promise<void>;
   /** Stores version, facts and search keys, and puts the state into the outbox. */
   saveState(state: StateToStore): Promise<void>;
 }

@@ -59,7 +59,7 @@ async function keep(
       };
     case 'new':
     case 'stale': {
-      await journal.append(entry);
+      await (admission.kind === 'stale' ? journal.appendStale(entry) : journal.append(entry));
       const version = fold([...earlier, entry], settings);
       await saveState(journal, version, settings);
       return toReceiptOrConflict(admission, entry, esdCase, version);

@@ -1,7 +1,7 @@
 import type pg from 'pg';
 import { invariant } from '../kernel/index.js';
 import type { CaseJournal, JournalEntry, MessageKind } from '../pipeline/index.js';
-import { saveStaleEntry, saveState } from './save-statements.js';
+import { type Arrival, saveArrival, saveState } from './save-statements.js';
 import type { JournalRow } from './tables.js';
 
 /** The journal of one case within one transaction. */
@@ -11,8 +11,7 @@ export interface OpenJournal extends CaseJournal {
 }
 
 /**
- * Appended messages wait for `saveState`, so that both are one round trip. One that no state
- * follows has changed nothing and goes into the timeline as stale.
+ * Appended messages wait for `saveState`, so that both are one round trip.
  *
  * @param before the messages of the case, read under its lock
  */
@@ -22,27 +21,29 @@ export function openJournal(
   before: readonly JournalEntry[],
 ): OpenJournal {
   let entries = before;
-  let pending: readonly JournalEntry[] = [];
+  let pending: readonly Arrival[] = [];
   let queued = false;
 
   const writePending = async (): Promise<void> => {
     const unwritten = pending;
     pending = [];
-    for (const entry of unwritten) await client.query(saveStaleEntry(entry));
+    for (const arrival of unwritten) await client.query(saveArrival(arrival));
+  };
+  const arrive = async (entry: JournalEntry, event: Arrival['event']): Promise<void> => {
+    invariant(entry.caseId === caseId, 'a message is appended to the case that is locked');
+    pending = [...pending, { entry, event }];
+    entries = [...entries, entry];
   };
   return {
     entries: async () => entries,
-    append: async (entry) => {
-      invariant(entry.caseId === caseId, 'a message is appended to the case that is locked');
-      pending = [...pending, entry];
-      entries = [...entries, entry];
-    },
+    append: (entry) => arrive(entry, 'received'),
+    appendStale: (entry) => arrive(entry, 'received-stale'),
     saveState: async (state) => {
       invariant(state.caseId === caseId, 'a state is saved of the case that is locked');
-      const entry = pending.at(-1);
+      const arrival = pending.at(-1);
       pending = pending.slice(0, -1);
       await writePending();
-      await client.query(saveState(state, entry));
+      await client.query(saveState(state, arrival));
       queued = true;
     },
     finish: async () => {

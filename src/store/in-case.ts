@@ -93,7 +93,10 @@ async function inTransaction<T>(
   return { result, queued };
 }
 
-/** Begins, locks and reads in one round trip. What a message of several statements holds is text. */
+/**
+ * Begins, locks and reads in one round trip. Several statements in one message take no parameters,
+ * so the case id is escaped into the text.
+ */
 async function openCase(client: pg.PoolClient, caseId: string): Promise<readonly JournalEntry[]> {
   const results: unknown = await client.query(
     `begin isolation level read committed;
@@ -111,6 +114,7 @@ function lockKey(caseId: string): string {
 const sortingJournal = (journal: OpenJournal): CaseJournal => ({
   entries: () => faulting(() => journal.entries()),
   append: (entry) => journal.append(entry),
+  appendStale: (entry) => journal.appendStale(entry),
   saveState: (state) => faulting(() => journal.saveState(state)),
 });
 

@@ -1,5 +1,5 @@
 import type pg from 'pg';
-import type { JournalEntry, StateToStore } from '../pipeline/index.js';
+import type { JournalEntry, StateToStore, TimelineEvent } from '../pipeline/index.js';
 import { factColumns, factValues } from './fact-columns.js';
 
 /*
@@ -9,10 +9,20 @@ import { factColumns, factValues } from './fact-columns.js';
  * outbox held before is read by `before`, which the change of the outbox waits for.
  */
 
+/** A message, and what the timeline says of its coming. */
+export interface Arrival {
+  readonly entry: JournalEntry;
+  readonly event: Extract<TimelineEvent['event'], 'received' | 'received-stale'>;
+}
+
 const ENTRY_COLUMNS =
   'case_id, kind, source, natural_key, revision, sent_at, hash, bytes, received_at';
 
-const entryValues = (entry: JournalEntry): readonly unknown[] => [
+/** Places of `arrivalValues`, counted from the first: when it came, and the event. */
+const RECEIVED_AT = 8;
+const EVENT = 9;
+
+const arrivalValues = ({ entry, event }: Arrival): readonly unknown[] => [
   entry.caseId,
   entry.kind,
   entry.source,
@@ -22,6 +32,7 @@ const entryValues = (entry: JournalEntry): readonly unknown[] => [
   entry.hash,
   Buffer.from(entry.bytes.buffer, entry.bytes.byteOffset, entry.bytes.byteLength),
   entry.receivedAt,
+  event,
 ];
 
 /** @returns `$from, $from+1, ...` */
@@ -31,23 +42,23 @@ const places = (count: number, from: number): string =>
 const insertEntry = (from: number): string =>
   `entry as (insert into journal (${ENTRY_COLUMNS}) values (${places(9, from)}))`;
 
-/** A message that changed nothing: kept, and said in the timeline. */
-export const saveStaleEntry = (entry: JournalEntry): pg.QueryConfig => ({
-  name: 'save-stale-entry',
+/** A message that no state follows: kept, and said in the timeline. */
+export const saveArrival = (arrival: Arrival): pg.QueryConfig => ({
+  name: 'save-arrival',
   text: `
     with ${insertEntry(1)}
     insert into timeline (case_id, state, at, event)
     select $1, coalesce((select state from outbox where case_id = $1), 0),
-      ($9::text)::timestamptz, 'received-stale'`,
-  values: [...entryValues(entry)],
+      ($${1 + RECEIVED_AT}::text)::timestamptz, $${1 + EVENT}::text`,
+  values: [...arrivalValues(arrival)],
 });
 
 const STATE_PLACES = 5;
 const factPlaces = factColumns();
-const ENTRY_FROM = STATE_PLACES + factPlaces.length + 1;
+const ARRIVAL_FROM = STATE_PLACES + factPlaces.length + 1;
 
 /** Everything of one new state; with the message that brought it, when it came in this turn. */
-export const saveState = (state: StateToStore, entry: JournalEntry | undefined): pg.QueryConfig => {
+export const saveState = (state: StateToStore, arrival: Arrival | undefined): pg.QueryConfig => {
   const values = [
     state.caseId,
     state.state,
@@ -56,12 +67,12 @@ export const saveState = (state: StateToStore, entry: JournalEntry | undefined):
     Object.values(state.searchKeys),
     ...factValues(state.facts),
   ];
-  return entry === undefined
+  return arrival === undefined
     ? { name: 'save-state', text: SAVE_STATE, values }
     : {
-        name: 'save-state-and-entry',
-        text: SAVE_STATE_AND_ENTRY,
-        values: [...values, ...entryValues(entry)],
+        name: 'save-state-and-arrival',
+        text: SAVE_STATE_AND_ARRIVAL,
+        values: [...values, ...arrivalValues(arrival)],
       };
 };
 
@@ -115,9 +126,10 @@ const saveStateText = (entry: string, received: string): string => `
   ) as events order by turn`;
 
 const SAVE_STATE = saveStateText('', '');
-const SAVE_STATE_AND_ENTRY = saveStateText(
-  `${insertEntry(ENTRY_FROM)},`,
-  `select 0 as turn, $2::integer as state, ($${ENTRY_FROM + 8}::text)::timestamptz as at,
-      'received' as event
+const SAVE_STATE_AND_ARRIVAL = saveStateText(
+  `${insertEntry(ARRIVAL_FROM)},`,
+  `select 0 as turn, $2::integer as state,
+      ($${ARRIVAL_FROM + RECEIVED_AT}::text)::timestamptz as at,
+      $${ARRIVAL_FROM + EVENT}::text as event
     union all`,
 );

@@ -46,6 +46,15 @@ describe('what the journal says to a message', () => {
     expect(admit([first], entry(1))).toEqual({ kind: 'repeat', first });
   });
 
+  it('answers a stale message that comes again as stale, and one that was overtaken later not', () => {
+    const [first, newer, stale] = [entry(2), entry(5), entry(3)];
+    expect(admit([first, newer, stale], stale)).toMatchObject({
+      kind: 'conflict',
+      problem: { rule: 'revision-stale', expected: 'a revision above 5' },
+    });
+    expect(admit([first, newer, stale], first)).toEqual({ kind: 'repeat', first });
+  });
+
   it('refuses other bytes under a used revision, even when it is stale', () => {
     expect(admit([entry(1), entry(2)], entry(1, 'other'))).toMatchObject({
       kind: 'conflict',

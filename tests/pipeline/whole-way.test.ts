@@ -82,9 +82,18 @@ describe('the whole way of a case, from the push to the FHIR server', () => {
       new TextEncoder().encode(JSON.stringify({ ...sent, ...change }));
     const other = await service.receiveCase(encode({ lesionsInSession: 3 }), {});
     expect(other).toMatchObject({ kind: 'conflict', problem: { rule: 'revision-used' } });
-    expect((await service.receiveCase(encode({ revision: 5 }), {})).kind).toBe('accepted');
+    const newest = await service.receiveCase(encode({ revision: 5 }), {});
+    if (newest.kind !== 'accepted') throw new Error(newest.kind);
     const stale = await service.receiveCase(encode({ revision: 3 }), {});
     expect(stale).toMatchObject({ kind: 'conflict', problem: { rule: 'revision-stale' } });
+    expect(await service.receiveCase(encode({ revision: 3 }), {})).toEqual(stale);
+    const view = await service.readCase(newest.receipt.caseId, {});
+    expect(view?.revision).toBe(5);
+    const received = view?.timeline.filter(({ event }) => event.startsWith('received'));
+    expect(received?.map(({ event }) => event)).toEqual([
+      ...['received', 'received'],
+      'received-stale',
+    ]);
   });
 
   it('hides a case from another source, and refuses to write it', async () => {

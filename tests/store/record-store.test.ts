@@ -78,14 +78,27 @@ describe('a case that is saved', () => {
   });
 });
 
-describe('a message that no state follows', () => {
+describe('a message that a higher revision came before', () => {
   it('is kept, and said to be stale in the timeline', async () => {
     await store.inCase('stale', accept('stale', 2));
-    await store.inCase('stale', (journal) => journal.append(entry('stale', 1)));
+    await store.inCase('stale', (journal) => journal.appendStale(entry('stale', 1)));
     expect((await entriesOf('stale')).map(({ revision }) => revision)).toEqual([2, 1]);
     const found = await store.read('stale');
     expect(found?.timeline.at(-1)).toMatchObject({ event: 'received-stale', state: 2 });
     expect(found?.state).toBe(2);
+  });
+
+  it('is said to be stale as well where a state follows it', async () => {
+    await store.inCase('overtaken', accept('overtaken', 2));
+    await store.inCase('overtaken', async (journal) => {
+      await journal.appendStale(entry('overtaken', 1));
+      await journal.saveState(state('overtaken', 3));
+    });
+    const timeline = (await store.read('overtaken'))?.timeline ?? [];
+    expect(timeline.map(({ event, state }) => `${event} ${state}`)).toEqual([
+      ...['received 2', 'assessed 2', 'queued 2'],
+      ...['received-stale 3', 'assessed 3', 'superseded 2', 'queued 3'],
+    ]);
   });
 });
 
