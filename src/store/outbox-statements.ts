@@ -7,7 +7,9 @@
 /**
  * $1 lease in ms, $2 name of the worker. Rows that another program is just claiming are passed
  * over (https://www.postgresql.org/docs/18/sql-select.html, SKIP LOCKED). The attempt is counted
- * here and not when it ends, so that one that kills the worker counts.
+ * here and not when it ends, so that one that kills the worker counts. `version` is null where the
+ * state was committed after this statement began: the locked row is the newest, but the other table
+ * is seen as it was (https://www.postgresql.org/docs/18/transaction-iso.html#XACT-READ-COMMITTED).
  */
 export const CLAIM = `
   with due as (
@@ -42,7 +44,10 @@ export const CLAIM = `
     ) as happened order by turn
   )
   select taken.case_id, taken.state, taken.fence, taken.attempts, taken.queued_at, states.version
-  from taken join states on states.case_id = taken.case_id and states.state = taken.state`;
+  from taken left join states on states.case_id = taken.case_id and states.state = taken.state`;
+
+/** $1 case, $2 state. */
+export const VERSION = 'select version from states where case_id = $1 and state = $2';
 
 /** $1 case, $2 fence, $3 lease in ms. */
 export const EXTEND = `

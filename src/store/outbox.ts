@@ -1,7 +1,8 @@
+import { invariant } from '../kernel/index.js';
 import type { AttemptResult, Claim, DeliveryState, Outbox } from '../pipeline/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
-import { CLAIM, COUNTS, EXTEND, NEXT_DUE, SETTLE } from './outbox-statements.js';
+import { CLAIM, COUNTS, EXTEND, NEXT_DUE, SETTLE, VERSION } from './outbox-statements.js';
 import { listen } from './wake.js';
 
 export interface OutboxOptions {
@@ -12,7 +13,7 @@ export interface OutboxOptions {
 interface ClaimRow {
   readonly case_id: string;
   readonly state: number;
-  readonly version: string;
+  readonly version: string | null;
   readonly attempts: number;
   readonly queued_at: Date;
   readonly fence: number;
@@ -31,7 +32,7 @@ export function createOutbox(database: Database, { worker }: OutboxOptions): Out
         const values = [leaseMs, worker];
         const { rows } = await pool.query<ClaimRow>({ name: 'claim', text: CLAIM, values });
         const row = rows[0];
-        return row === undefined ? undefined : toClaim(row);
+        return row === undefined ? undefined : toClaim(row, await versionOf(pool, row));
       }),
     settle: (claim, result) =>
       sorting(async () => {
@@ -72,10 +73,18 @@ const NONE: Readonly<Record<DeliveryState['name'], number>> = {
   'dead-letter': 0,
 };
 
-const toClaim = (row: ClaimRow): Claim => ({
+async function versionOf(pool: Database['pool'], row: ClaimRow): Promise<string> {
+  if (row.version !== null) return row.version;
+  const values = [row.case_id, row.state];
+  const { rows } = await pool.query<{ version: string }>(VERSION, values);
+  invariant(rows[0] !== undefined, 'a queued state has a version');
+  return rows[0].version;
+}
+
+const toClaim = (row: ClaimRow, version: string): Claim => ({
   caseId: row.case_id,
   state: row.state,
-  version: row.version,
+  version,
   attempts: row.attempts - 1,
   queuedAt: row.queued_at.toISOString(),
   fence: row.fence,
