@@ -58,6 +58,7 @@ export async function listen(database: Database, wake: () => void): Promise<() =
       await fresh.end().catch(() => {});
       throw error;
     }
+    if (over.signal.aborted) return await fresh.end();
     fresh.on('notification', wake);
     fresh.once('end', () => {
       if (!over.signal.aborted) void reconnect();
@@ -71,7 +72,7 @@ export async function listen(database: Database, wake: () => void): Promise<() =
       if (over.signal.aborted) return;
       try {
         await connect();
-        wake();
+        if (!over.signal.aborted) wake();
         return;
       } catch {
         database.log.warn({ event: 'queue-listener-not-back' });

@@ -101,8 +101,11 @@ function keep(cluster: Cluster, first: Reachable, log: StoreLog): OwnPostgres {
     leaving = true;
     await restoring;
     const alone = andStop && (await (guard?.leave() ?? Promise.resolve(true)).catch(() => true));
-    if (alone) await stopServer(cluster, 'fast');
-    await guard?.end();
+    try {
+      if (alone) await stopServer(cluster, 'fast');
+    } finally {
+      await guard?.end();
+    }
   };
 
   watch(first.guard);
