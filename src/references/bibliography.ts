@@ -1,12 +1,141 @@
 /** Every work that a rule rests on, once. */
 export const BIBLIOGRAPHY = {
+  esgeEsd2022: {
+    citation: 'Pimentel-Nunes P et al. Endoscopy 2022;54:591-622, doi 10.1055/a-1811-7025',
+    about: 'European guideline on endoscopic submucosal dissection, update 2022',
+  },
+  esgeEsd2015: {
+    citation:
+      'European guideline of 2015, as quoted in World J Gastrointest Surg 2021;13:1180 and PMC6314977',
+    about: 'criteria of the edition before',
+  },
+  jgesEsd2021: {
+    citation: 'Ono H et al. Dig Endosc 2021;33:4-20, doi 10.1111/den.13883',
+    about: 'Japanese guideline on endoscopic resection of early gastric cancer, 2nd edition',
+  },
+  jgca2021: {
+    citation:
+      'Japanese Gastric Cancer Treatment Guidelines 2021 (6th edition), Gastric Cancer 2023;26:1-25, doi 10.1007/s10120-022-01331-8',
+    about: 'endoscopic curability of gastric cancer',
+  },
+  jgca2025: {
+    citation: 'Japanese Gastric Cancer Treatment Guidelines, 7th edition, March 2025',
+    about: 'the edition after; its text was not read',
+  },
+  mapsIii2025: {
+    citation: 'Endoscopy 2025;57:504-554, doi 10.1055/a-2529-5025',
+    about: 'European guideline on precancerous conditions and lesions of the stomach, 3rd edition',
+  },
+  jsccr2019: {
+    citation: 'Hashiguchi Y et al. Int J Clin Oncol 2020;25:1-42, doi 10.1007/s10147-019-01485-z',
+    about: 'Japanese guideline on colorectal cancer 2019',
+  },
+  jgesColorectal: {
+    citation:
+      'Japanese guideline on colorectal endoscopic submucosal dissection and mucosal resection',
+    about: 'conditions of cure, as transcribed',
+  },
+  rEsd2023: {
+    citation: 'Endoscopy 2023, doi 10.1055/a-1960-3552',
+    about: 'recurrence after a positive horizontal margin, 928 colorectal dissections',
+  },
+  jgesJes2020: {
+    citation: 'Ishihara R et al. Dig Endosc 2020;32:452-493',
+    about: 'Japanese guideline on endoscopic resection of oesophageal cancer',
+  },
+  jes2022: {
+    citation:
+      'Japan Esophageal Society, esophageal cancer practice guidelines 2022, Esophagus 2023;20:343',
+    about: 'stricture and further treatment after oesophageal resection',
+  },
+  yamashina2013: {
+    citation: 'Yamashina T et al. Am J Gastroenterol 2013;108:544',
+    about: 'metastasis by depth of squamous cancer of the oesophagus',
+  },
+  korea2020: {
+    citation: 'Park CH et al. Clin Endosc 2020;53:142-166',
+    about: 'Korean guideline on endoscopic resection of early gastrointestinal cancer',
+  },
+  itbcc2016: {
+    citation: 'ITBCC 2016 and JSCCR, as quoted in J Clin Oncol 2019;37:1886; Virchows Arch 2021',
+    about: 'grades of tumour budding',
+  },
+  hatta2017: {
+    citation: 'Hatta W et al. Am J Gastroenterol 2017;112:874-881',
+    about: 'eCura score: nodal metastasis after non-curative resection of gastric cancer',
+  },
+  hatta2021: {
+    citation: 'Hatta W et al. Gut 2021;70:476-484',
+    about: 'BEST-J score: bleeding after dissection of early gastric cancer',
+  },
+  bestJCalculator: {
+    citation: 'Calculator of the BEST-J score by its authors, and two public copies that agree',
+    about: 'weights and use of the items of the score',
+  },
+  bestJEurope2024: {
+    citation: 'Dig Dis Sci 2024, European validation of the BEST-J score, n = 161',
+    about: 'bleeding within 28 days',
+  },
+  albouys2024: {
+    citation: 'Albouys J et al. Endoscopy 2024;56:110-118, doi 10.1055/a-2189-0807',
+    about: 'Limoges score: bleeding after colorectal dissection',
+  },
+  korea2019: {
+    citation: 'Endoscopy 2019, meeting abstract, doi 10.1055/s-0039-1681689',
+    about: 'bleeding after colorectal dissection, multicentre',
+  },
+  li2021: {
+    citation: 'Li B et al. Gastrointest Endosc 2021;94:133-144',
+    about: 'difficulty of colorectal dissection',
+  },
+  li2023: {
+    citation: 'Gastrointest Endosc 2023, doi 10.1016/j.gie.2023.10.037',
+    about: 'difficulty of colorectal dissection, update',
+  },
+  matsumoto2019: {
+    citation: 'Matsumoto S et al. PLoS One 2019',
+    about: 'difficulty of colorectal dissection before the procedure',
+  },
+  iacopini2017: {
+    citation: 'Iacopini F et al., PMC5595579',
+    about: 'what makes a dissection a difficult one',
+  },
   kim2014: {
     citation: 'Kim GH et al. Clin Endosc 2014;47:516',
     about: 'stricture after resection in oesophagus and stomach',
   },
-  jes2022: {
-    citation: 'Japan Esophageal Society, esophageal cancer practice guidelines 2022',
-    about: 'stricture and its prevention after wide oesophageal resection',
+  agree2022: {
+    citation: 'Nass KJ et al. Gastrointest Endosc 2022;95:1078-1085',
+    about: 'AGREE: severity of adverse events in endoscopy',
+  },
+  clavienDindo2004: {
+    citation: 'Dindo D, Demartines N, Clavien PA. Ann Surg 2004;240:205-213',
+    about: 'severity of surgical complications',
+  },
+  bbps2009: {
+    citation: 'Lai EJ et al. Gastrointest Endosc 2009;69:620-625',
+    about: 'Boston bowel preparation scale',
+  },
+  burgess2017: {
+    citation: 'Burgess NG et al. Gut 2017;66:1779-1789',
+    about: 'Sydney classification of deep mural injury',
+  },
+  matsumotoA2010: {
+    citation: 'Matsumoto A et al. Scand J Gastroenterol 2010;45:1329',
+    about: 'grades of submucosal fibrosis',
+  },
+  newcombe1998: {
+    citation: 'Newcombe RG. Stat Med 1998;17:857-872',
+    about: 'intervals of a single proportion',
+  },
+  cusumPrograms: {
+    citation:
+      'Two independent public programs for learning curves in procedures, identical in form',
+    about: 'sequential test of a learning curve',
+  },
+  spiegelhalter2005: {
+    citation: 'Spiegelhalter DJ. Stat Med 2005;24:1185-1202',
+    about: 'funnel plots',
   },
   esdPractice: {
     citation: 'Common practice in endoscopic submucosal dissection, no source',

@@ -1,0 +1,20 @@
+export { type Answer, answer, type Because } from './answer.js';
+export { askClass, askScore, type ClassAnswer, type ScoreAnswer } from './ask.js';
+export type { Condition, ConditionOn, Test, Value } from './condition.js';
+export type { Decided, Decision, Open } from './decide.js';
+export type { Field, Fields, FieldsOf } from './field.js';
+export type { Item, ItemsOf, Total } from './points.js';
+export type { Told } from './question.js';
+export type { Contradiction, ContradictionsOf } from './read-told.js';
+export {
+  type Band,
+  type ClassRule,
+  classRule,
+  type QuantityRule,
+  type Rate,
+  type Remark,
+  type Rule,
+  type ScoreRule,
+  scoreRule,
+} from './rule.js';
+export type { Row, Table, TableOf } from './table.js';
