@@ -14,11 +14,14 @@ export async function untilSomebodyWaits(pool: pg.Pool): Promise<void> {
   });
 }
 
-/** @throws Error when it does not become so within ten seconds */
-export async function until(holds: () => Promise<boolean> | boolean): Promise<void> {
-  const deadline = Date.now() + 10_000;
+/** @throws Error when it does not become so within so many milliseconds */
+export async function until(
+  holds: () => Promise<boolean> | boolean,
+  withinMs = 10_000,
+): Promise<void> {
+  const deadline = Date.now() + withinMs;
   while (!(await holds())) {
-    if (Date.now() > deadline) throw new Error('It did not become so within ten seconds.');
+    if (Date.now() > deadline) throw new Error(`It did not become so within ${withinMs} ms.`);
     await delay(5);
   }
 }
