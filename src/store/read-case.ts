@@ -1,4 +1,5 @@
-import { type Kysely, sql } from 'kysely';
+import { type CompiledQuery, sql } from 'kysely';
+import type pg from 'pg';
 import { invariant } from '../kernel/index.js';
 import type {
   DeliveryState,
@@ -7,7 +8,7 @@ import type {
   StoredCase,
   TimelineEvent,
 } from '../pipeline/index.js';
-import type { Tables } from './tables.js';
+import type { Database } from './database.js';
 
 interface CaseRow {
   readonly case_id: string;
@@ -32,10 +33,10 @@ interface TimelineRow {
 
 /** One statement, so that all of it is of one moment. */
 export async function readCase(
-  db: Kysely<Tables>,
+  { db, pool }: Database,
   caseId: string,
 ): Promise<StoredCase | undefined> {
-  const { rows } = await sql<CaseRow>`
+  const query = sql<CaseRow>`
     select o.case_id, f.source, o.state, s.version, o.status, o.sending_state, o.since, o.due_at,
       o.attempts, o.reason,
       (select json_agg(json_build_object(
@@ -44,8 +45,8 @@ export async function readCase(
     from outbox o
     join states s on s.case_id = o.case_id and s.state = o.state
     join facts f on f.case_id = o.case_id
-    where o.case_id = ${caseId}`.execute(db);
-  const row = rows[0];
+    where o.case_id = ${caseId}`.compile(db);
+  const [row] = await rowsOf(pool, query);
   return row === undefined ? undefined : toStoredCase(row);
 }
 
@@ -77,7 +78,7 @@ function toDeliveryState(row: CaseRow): DeliveryState {
 
 /** In the order of case ids, a page at a time. */
 export async function searchCases(
-  db: Kysely<Tables>,
+  { db, pool }: Database,
   { searchKeys, delivery, source, limit, after }: SearchQuery,
 ): Promise<readonly SearchHit[]> {
   invariant(Number.isInteger(limit) && limit > 0, 'a page of search has a length');
@@ -114,10 +115,21 @@ export async function searchCases(
   if (source !== undefined) {
     query = query.innerJoin('facts as f', 'f.case_id', 'o.case_id').where('f.source', '=', source);
   }
-  return (await query.execute()).map((row) => ({
+  return (await rowsOf(pool, query.compile())).map((row) => ({
     caseId: row.case_id,
     state: row.state,
     delivery: row.status,
     receivedAt: row.received_at ?? '',
   }));
+}
+
+/**
+ * Runs what Kysely has put into words. The pool parts with a connection on which a query failed;
+ * Kysely itself would give it back, though nothing may come through it any more.
+ */
+async function rowsOf<Row extends pg.QueryResultRow>(
+  pool: pg.Pool,
+  { sql: text, parameters }: CompiledQuery<Row>,
+): Promise<readonly Row[]> {
+  return (await pool.query<Row>(text, [...parameters])).rows;
 }

@@ -20,8 +20,8 @@ export function createRecordStore(database: Database): RecordStore {
       if (queued) ring();
       return result;
     },
-    read: (caseId) => sorting(() => readCase(database.db, caseId)),
-    search: (query) => sorting(() => searchCases(database.db, query)),
+    read: (caseId) => sorting(() => readCase(database, caseId)),
+    search: (query) => sorting(() => searchCases(database, query)),
     ready: () => sorting(() => proveWrite(database)),
   };
 }
