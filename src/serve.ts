@@ -1,5 +1,4 @@
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
+import { createServer } from 'node:http';
 import type { Config } from './config-type.js';
 import {
   bearerToken,
@@ -21,10 +20,16 @@ import {
   type NewKey,
 } from './http/index.js';
 import { keysInForce } from './keys-in-force.js';
-import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
+import { createService, prepareStored, SENT_TYPES, siteMarkOf } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
 import { ownSiteSecret } from './site-secret.js';
-import { createOutbox, createRecordStore, openDatabase, startOwnPostgres } from './store/index.js';
+import {
+  bindToSite,
+  createOutbox,
+  createRecordStore,
+  openDatabase,
+  startOwnPostgres,
+} from './store/index.js';
 import { SOFTWARE_VERSION } from './version.js';
 
 /** A service that listens. */
@@ -74,6 +79,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     secret: config.siteSecret ?? ownSiteSecret(config.dataDir),
     softwareVersion: SOFTWARE_VERSION,
   };
+  await bindToSite(database, siteMarkOf(settings.secret));
   const fhirBase = config.fhir.baseUrl ?? (await startSandbox(config, database, opened));
   const worker = createWorker({
     outbox: createOutbox(database, { worker: `process ${process.pid}` }),
@@ -153,25 +159,10 @@ type Store = Awaited<ReturnType<typeof openStore>>;
 
 async function startSandbox(config: Config, database: Store, opened: Close[]): Promise<string> {
   await prepareSandbox(database.db);
-  const server = createServer(createSandbox(database.db, { production: config.production }));
-  const port = await listenOnLoopback(server);
-  opened.push(() => closeServer(server));
+  const sandbox = createSandbox(database.db, { production: config.production });
+  const { port, stop } = await listen(createServer(sandbox), '127.0.0.1', 0);
+  opened.push(() => stop(0));
   return `http://127.0.0.1:${port}`;
-}
-
-function listenOnLoopback(server: Server): Promise<number> {
-  return new Promise((resolve, reject) => {
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => resolve(portOf(server.address())));
-  });
-}
-
-const portOf = (address: AddressInfo | string | null): number =>
-  typeof address === 'object' && address !== null ? address.port : 0;
-
-function closeServer(server: Server): Promise<void> {
-  server.closeAllConnections();
-  return new Promise((resolve) => server.close(() => resolve()));
 }
 
 function toTarget(config: Config, baseUrl: string) {

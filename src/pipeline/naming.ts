@@ -6,7 +6,7 @@ interface Identified {
 }
 
 /** What a keyed id is made for; ids made for two purposes cannot be joined. */
-type Purpose = 'case' | 'search-case' | 'search-patient' | 'search-session' | 'pseudonym';
+type Purpose = 'case' | 'search-case' | 'search-patient' | 'search-session' | 'pseudonym' | 'site';
 
 /**
  * A keyed id of an identifier for one purpose.
@@ -15,6 +15,11 @@ type Purpose = 'case' | 'search-case' | 'search-patient' | 'search-session' | 'p
  */
 export function keyed(secret: string, purpose: Purpose, { system, value }: Identified): string {
   return keyedUuid(secret, `${purpose}|${system}`, value);
+}
+
+/** Tells one site secret from another without telling the secret. */
+export function siteMarkOf(secret: string): string {
+  return keyed(secret, 'site', { system: '', value: '' });
 }
 
 /** The opaque id under which a case is kept and named to others. */

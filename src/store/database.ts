@@ -71,7 +71,8 @@ export async function openDatabase(url: string, options: DatabaseOptions = {}): 
     log.warn({ event: 'database-connection-lost', sqlState: sqlState(error) ?? 'none' });
   });
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
-  return { db, pool, config, log, close: () => db.destroy() };
+  // Kysely ends the pool only if a statement ever ran through it.
+  return { db, pool, config, log, close: () => pool.end() };
 }
 
 /** Counts and positions are whole numbers that fit; everything else is parsed as usual. */

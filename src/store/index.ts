@@ -1,3 +1,4 @@
+export { bindToSite } from './bind-to-site.js';
 export { type Database, type DatabaseOptions, openDatabase } from './database.js';
 export { createOutbox, type OutboxOptions } from './outbox.js';
 export {

@@ -87,4 +87,13 @@ describe('the service as a process', () => {
     program.child.kill('SIGINT');
     expect((await program.ended).code).toBe(130);
   });
+
+  it('does not start with another site secret, under which every case would be sent twice', async () => {
+    const other = 'Zq4Lw8Rt2Yp6Mn0Kd5Hs9Gb3Vx7Jc1Fe';
+    const env = { ...ENVIRONMENT, DISSECTION_SITE_SECRET: other };
+    const { code, err, out } = await runProgram(['serve'], env);
+    expect(code).toBe(3);
+    expect(err).toContain('made with another site secret');
+    expect(err + out).not.toContain(other);
+  });
 });

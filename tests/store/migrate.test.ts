@@ -6,7 +6,9 @@ import { openDatabase, StoreRefused } from '../../src/store/index.js';
 import { startChild } from '../support/child.js';
 import { testDatabase } from '../support/database.js';
 
-const TABLES = ['facts', 'journal', 'outbox', 'readiness', 'search_keys', 'states', 'timeline'];
+const TABLES = [
+  ...['facts', 'journal', 'outbox', 'readiness', 'search_keys', 'site', 'states', 'timeline'],
+];
 
 const schemaNone = () => testDatabase('none');
 const [once, cut, killed, shared, newer] = [

@@ -2,12 +2,14 @@ import type { Migration, MigrationProvider } from 'kysely';
 import { journal } from './0001-journal.js';
 import { states } from './0002-states.js';
 import { outbox } from './0003-outbox.js';
+import { site } from './0004-site.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-journal': journal,
   '0002-states': states,
   '0003-outbox': outbox,
+  '0004-site': site,
 };
 
 /** Reads no disk: the migrations are part of the program. */
