@@ -21,7 +21,7 @@ export interface Unit {
   start(fhirBase: string): Promise<ServiceProgram>;
 }
 
-/** Call it at the top of the file, after the database. */
+/** Call it at the top of the file, after whatever the services need: they end first. */
 export async function unitOver(databaseUrl: string, fhirMode: string): Promise<Unit> {
   const folder = mkdtempSync(join(tmpdir(), 'unit-'));
   const started: Program[] = [];

@@ -1,4 +1,5 @@
 import express from 'express';
+import { afterAll } from 'vitest';
 import { createFaults, createSandbox, type Faults } from '../../src/sandbox/index.js';
 import type { SandboxDatabase } from '../sandbox/support/sandbox-database.js';
 import { startServer, type TestServer } from '../sandbox/support/server.js';
@@ -11,10 +12,13 @@ export interface TwoDoors {
   /** Lets no transaction in until `open` is called. */
   readonly second: TestServer;
   open(): void;
-  stop(): Promise<void>;
 }
 
-/** @param db that was prepared for the sandbox */
+/**
+ * Call it at the top of the file; closed after its tests.
+ *
+ * @param db that was prepared for the sandbox
+ */
 export async function startTwoDoors({ db }: SandboxDatabase): Promise<TwoDoors> {
   const faults = createFaults();
   let open = (): void => undefined;
@@ -28,15 +32,10 @@ export async function startTwoDoors({ db }: SandboxDatabase): Promise<TwoDoors> 
   gated.use(createSandbox(db, { production: false }));
   const first = await startServer(db, { faults });
   const second = await startServer(db, {}, gated);
-  return {
-    faults,
-    first,
-    second,
-    open,
-    stop: async () => {
-      open();
-      faults.clear();
-      await Promise.all([first.stop(), second.stop()]);
-    },
-  };
+  afterAll(async () => {
+    open();
+    faults.clear();
+    await Promise.all([first.stop(), second.stop()]);
+  });
+  return { faults, first, second, open };
 }

@@ -7,7 +7,7 @@ import type { Draft } from '../support/consistent-case.js';
 import { testDatabase } from '../support/database.js';
 import { censusFaults } from './census.js';
 import { type ServiceProgram, unitOver } from './service-program.js';
-import { startTwoDoors, type TwoDoors } from './two-doors.js';
+import { startTwoDoors } from './two-doors.js';
 
 /*
  * Two whole services, each a process of its own, share one PostgreSQL and one FHIR server. The
@@ -20,8 +20,10 @@ import { startTwoDoors, type TwoDoors } from './two-doors.js';
 
 const fhir = await sandboxDatabase();
 const records = await testDatabase('none');
-const unit = await unitOver(records.url, 'conditional');
 const pool = new pg.Pool({ connectionString: records.url, max: 2 });
+afterAll(() => pool.end());
+const doors = await startTwoDoors(fhir);
+const unit = await unitOver(records.url, 'conditional');
 
 const BURST = 40;
 /** Cases that one service sends at the same time. */
@@ -48,24 +50,17 @@ const burst = Array.from({ length: BURST }, (_, i) =>
 );
 const nameOf = (text: string): string => JSON.parse(text).case.value;
 
-let doors: TwoDoors;
 let first: ServiceProgram;
 let second: ServiceProgram;
 /** Case ids by the messages that were acknowledged. */
 const acknowledged = new Map<string, string>();
 
 beforeAll(async () => {
-  doors = await startTwoDoors(fhir);
   await doors.first.post('/', PATIENTS);
   // Both find an empty database and want to make the same tables.
   const bases = [doors.first.base, doors.second.base];
   const both = await Promise.all(bases.map((base) => unit.start(base)));
   [first, second] = [both[0] ?? never(), both[1] ?? never()];
-});
-
-afterAll(async () => {
-  await pool.end();
-  await doors.stop();
 });
 
 function never(): never {
