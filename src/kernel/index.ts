@@ -1,3 +1,4 @@
+export { addMonths, isCalendarDate } from './calendar.js';
 export type { Basis, Citation } from './citation.js';
 export { determined, type Finding, indeterminate } from './finding.js';
 export { keyedUuid, sha256 } from './hashing.js';

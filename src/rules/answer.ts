@@ -1,5 +1,6 @@
 import { type Checked, type Citation, passed } from '../kernel/index.js';
 import { askClass, askScore, type ClassAnswer, type ScoreAnswer } from './ask.js';
+import type { Decided } from './decide.js';
 import { missingFields, type Told } from './question.js';
 import { readTold } from './read-told.js';
 import type { ClassRule, QuantityRule, Rate, Remark, Rule, ScoreRule } from './rule.js';
@@ -44,7 +45,8 @@ function answerTold(rule: Rule, told: Told): Checked<Answer> {
   switch (rule.kind) {
     case 'rule-set':
     case 'classification':
-      return passed(fromClass(rule, askClass(rule, told)));
+    case 'follow-up':
+      return passed(fromClass(rule, told, askClass(rule, told)));
     case 'score':
       return passed(fromScore(rule, askScore(rule, told)));
     case 'quantity':
@@ -52,13 +54,14 @@ function answerTold(rule: Rule, told: Told): Checked<Answer> {
   }
 }
 
-function fromClass(rule: ClassRule, { decision, remarks }: ClassAnswer): Answer {
+function fromClass(rule: ClassRule, told: Told, { decision, remarks }: ClassAnswer): Answer {
   const head = { rule: rule.id, version: rule.version, remarks };
   if (decision.kind === 'indeterminate') return { ...head, ...open(rule, decision.missing) };
-  const shown = rule.reasonsShown.includes(decision.class) ? decision.reasons : [];
+  const text = rule.inWords?.(decision.class, told) ?? named(rule, decision);
+  if (typeof text !== 'string') return { ...head, ...open(rule, text.missing) };
   return {
     ...head,
-    answer: [decision.class, ...(shown.length > 0 ? [shown.join(',')] : [])].join(';'),
+    answer: text,
     reasons: decision.rows.map(({ row, reason, says, cites }) => ({
       row,
       ...(reason === undefined ? {} : { reason }),
@@ -67,6 +70,11 @@ function fromClass(rule: ClassRule, { decision, remarks }: ClassAnswer): Answer 
     })),
     missing: [],
   };
+}
+
+function named({ reasonsShown }: ClassRule, { class: decided, reasons }: Decided): string {
+  const shown = reasonsShown.includes(decided) ? reasons.join(',') : '';
+  return shown === '' ? decided : `${decided};${shown}`;
 }
 
 function fromScore(rule: ScoreRule, { total, band, remarks }: ScoreAnswer): Answer {

@@ -8,6 +8,8 @@ type Kind<V> =
       readonly unknown?: readonly V[];
     }
   | { readonly type: 'flag' }
+  /** A day of the calendar, YYYY-MM-DD. */
+  | { readonly type: 'date' }
   | {
       readonly type: 'number';
       readonly unit: string;

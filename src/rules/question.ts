@@ -82,6 +82,7 @@ function valuesOf(field: Field | undefined, samples: readonly number[] = []): re
   if (field === undefined) return [];
   if (field.type === 'flag') return [false, true];
   if (field.type === 'number') return samples;
+  if (field.type === 'date') return ['2000-01-01'];
   return field.words.filter((word) => !isUnknownWord(field, word));
 }
 

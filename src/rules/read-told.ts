@@ -1,4 +1,4 @@
-import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
+import { type Checked, failed, isCalendarDate, type Problem, passed } from '../kernel/index.js';
 import { type Condition, type ConditionOn, type Read, truthOf } from './condition.js';
 import type { Field, Fields } from './field.js';
 import type { Told } from './question.js';
@@ -64,6 +64,10 @@ function faultOf(field: Field, words: readonly unknown[], value: unknown) {
   switch (field.type) {
     case 'flag':
       return typeof value === 'boolean' ? undefined : WRONG_TYPE;
+    case 'date':
+      return typeof value === 'string' && isCalendarDate(value)
+        ? undefined
+        : { rule: 'bad-format', message: 'This value is no day of the calendar.' };
     case 'word':
       return words.includes(value)
         ? undefined
@@ -87,6 +91,8 @@ function expectedOf(field: Field, told: Told): string {
   switch (field.type) {
     case 'flag':
       return 'true, false or null';
+    case 'date':
+      return 'a day as YYYY-MM-DD, or null';
     case 'word':
       return `one of: ${[...new Set(wordsOf(field, told))].join(', ')}, or null`;
     case 'number':

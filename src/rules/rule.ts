@@ -28,11 +28,13 @@ interface Head {
 
 /** A table that gives a class: a curability rule set or a classification. */
 export interface ClassRule<C extends string = string> extends Head {
-  readonly kind: 'rule-set' | 'classification';
+  readonly kind: 'rule-set' | 'classification' | 'follow-up';
   readonly table: Table<C>;
   readonly samples: Samples;
   /** Classes whose reasons are part of the short answer. */
   readonly reasonsShown: readonly C[];
+  /** The short answer of a class, where it is more than its name; or what it needs for that. */
+  readonly inWords?: (decided: C, told: Told) => string | { readonly missing: readonly string[] };
   readonly remarks: readonly Remark[];
 }
 
