@@ -46,7 +46,7 @@ export function ownSiteSecret(dataDir: string): string {
 function usable(secret: string, path: string): string {
   if (weaknessOf(secret) === undefined) return secret;
   throw new SiteSecretRefused(
-    `${path} does not hold the site secret that was made there. Bring it back from a backup; only ` +
-      'if no record was ever kept, remove the file.',
+    `${path} does not hold the site secret that was made there. Bring it back from a backup; ` +
+      'only if no record was ever kept, remove the file.',
   );
 }

@@ -11,6 +11,9 @@ export const BASE_INVARIANTS_PATH = 'src/conformance/base-invariants.generated.t
  */
 const HELD_ELSEWHERE = ['ele-1'];
 
+const HEAD =
+  '// Made by `npm run generate` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.';
+
 interface Row {
   readonly key: string;
   readonly severity: string;
@@ -62,7 +65,7 @@ function table(rows: readonly Row[]): string {
         .map(([name, value]) => propertyLine(name, value))
         .join('')}  },\n`,
   );
-  return `// Made by \`npm run generate\` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.
+  return `${HEAD}
 import type { Rule } from './rule.js';
 
 export const BASE_INVARIANTS: readonly Rule[] = [

@@ -36,7 +36,7 @@ export function terminologyFsh(rows: readonly LocalCodeRow[]): string {
 function setFsh(set: string, rows: readonly LocalCodeRow[]): string {
   const concepts = rows.map(
     ({ code, display, definition }) =>
-      `* ${code.includes(' ') ? `#${quoted(code)}` : `#${code}`} ${quoted(display)} ${quoted(definition)}`,
+      `* #${code.includes(' ') ? quoted(code) : code} ${quoted(display)} ${quoted(definition)}`,
   );
   return `CodeSystem: ${pascal(set)}System
 Id: ${set}

@@ -7,7 +7,8 @@ import type { Rule } from './rule.js';
 /** Constraints of the standard that are not asked of what we send, each with its reason. */
 export const BASE_NOT_ASKED: Readonly<Record<string, string>> = {
   'dom-6':
-    'A narrative is best practice (warning): every answer is coded and has a text, and a narrative made of them would say the same once more.',
+    'A narrative is best practice (warning): every answer is coded and has a text, and a narrative ' +
+    'made of them would say the same once more.',
 };
 
 /** Conditions under which alone a constraint is asked, where its text in R4 forgot to say so. */

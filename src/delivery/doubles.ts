@@ -1,8 +1,7 @@
 import type { Bundle } from 'fhir/r4.js';
 import type { FhirClient } from './fhir-client.js';
+import { isFhirId } from './fhir-id.js';
 import { recordsAt, textAt } from './json.js';
-
-const ID = /^[A-Za-z0-9\-.]{1,64}$/;
 
 /**
  * After a failed precondition: whether the target holds several resources with an identifier
@@ -35,6 +34,6 @@ function distinctIds(searchset: unknown, type: string): readonly string[] {
     .map((entry) => entry['resource'])
     .filter((resource) => textAt(resource, 'resourceType') === type)
     .map((resource) => textAt(resource, 'id') ?? '')
-    .filter((id) => ID.test(id));
+    .filter(isFhirId);
   return [...new Set(ids)];
 }

@@ -19,7 +19,7 @@ export interface FhirClientConfig {
   readonly baseUrl: string;
   /** Headers that prove who we are. */
   readonly authorize?: RequestSettings['authorize'];
-  /** Total deadline of one request; 30 s unless given. Below 10 s a slow connect counts as unknown. */
+  /** Of one request in all, 30 s unless given. Below 10 s a slow connect counts as unknown. */
   readonly deadlineMs?: number;
   /** 20 MB unless given. */
   readonly maxAnswerBytes?: number;

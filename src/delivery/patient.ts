@@ -1,4 +1,5 @@
 import type { Bundle } from 'fhir/r4.js';
+import { isFhirId } from './fhir-id.js';
 import { isRecord, recordsAt, textAt } from './json.js';
 
 /** How the patient is known outside of the record. */
@@ -38,8 +39,6 @@ export type PatientMatch =
   /** Not an answer to what was asked; nothing may be concluded from it. */
   | { readonly kind: 'unusable' };
 
-const ID = /^[A-Za-z0-9\-.]{1,64}$/;
-
 /**
  * The body of `POST Patient/_search`: the identifier never stands in a URL.
  * Source: FHIR R4 (4.0.1), search (escaping of `\`, `,`, `$` and `|` in values; _count).
@@ -65,7 +64,7 @@ export function readPatientSearch(body: unknown, patient: PatientIdentifier): Pa
   if (found.some((resource) => !carries(resource, patient))) return { kind: 'unusable' };
 
   const ids = new Set(found.map((resource) => textAt(resource, 'id') ?? ''));
-  if ([...ids].some((id) => !ID.test(id))) return { kind: 'unusable' };
+  if ([...ids].some((id) => !isFhirId(id))) return { kind: 'unusable' };
   const [id] = ids;
   if (id === undefined) return { kind: 'none' };
   return ids.size === 1 ? { kind: 'one', reference: `Patient/${id}` } : { kind: 'several' };

@@ -11,7 +11,7 @@ export interface Spread {
   readonly caseIds: readonly string[];
 }
 
-/** So many different cases failing alike are the destination's fault. Source: project definition. */
+/** So many cases failing alike are the destination's fault. Source: project definition. */
 const ALIKE_CASES = 3;
 
 export const noSpread: Spread = { fault: '', caseIds: [] };

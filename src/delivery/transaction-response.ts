@@ -1,4 +1,5 @@
 import type { Bundle, BundleEntry } from 'fhir/r4.js';
+import { FHIR_ID } from './fhir-id.js';
 import { isRecord, recordsAt, textAt } from './json.js';
 import { outcomeClause, scrubOutcome } from './outcome.js';
 import { LASTING_ENTRY_STATUSES, REFERENCE_STATUSES } from './status.table.js';
@@ -51,8 +52,10 @@ export function readTransactionResponse(body: unknown, sent: Bundle): Transactio
   return readEntries(entries, requests);
 }
 
-const LOCATION =
-  /^(?:https?:\/\/[^\s?#]{1,500}\/|\/)?([A-Z][A-Za-z]{2,40}\/[A-Za-z0-9\-.]{1,64}(?:\/_history\/[A-Za-z0-9\-.]{1,64})?)$/;
+/** A base if any, then what `ResourceName/id` and the version need. */
+const BASE = String.raw`(?:https?://[^\s?#]{1,500}/|/)?`;
+const PLACE = String.raw`[A-Z][A-Za-z]{2,40}/${FHIR_ID}(?:/_history/${FHIR_ID})?`;
+const LOCATION = new RegExp(`^${BASE}(${PLACE})$`);
 
 /** @returns the status code at the head of `201 Created`, or 0 when there is none */
 function statusOf(entry: Readonly<Record<string, unknown>>): number {

@@ -44,9 +44,11 @@ const onText =
     return text === undefined || given === undefined ? NOTHING : asNodes(apply(text, given));
   };
 
-/** Paragraphs of text and nothing else, as mapping writes them: no more is known to be safe here. */
-const PLAIN_PARAGRAPHS =
-  /^<div xmlns="http:\/\/www\.w3\.org\/1999\/xhtml">(?:<p>[^<>&]+(?:&(?:amp|lt|gt|quot|#39);[^<>&]*)*<\/p>)+<\/div>$/;
+/** Paragraphs of text and nothing else, as mapping writes them: no more is known as safe here. */
+const PARAGRAPH = '<p>[^<>&]+(?:&(?:amp|lt|gt|quot|#39);[^<>&]*)*</p>';
+const PLAIN_PARAGRAPHS = new RegExp(
+  `^<div xmlns="http://www\\.w3\\.org/1999/xhtml">(?:${PARAGRAPH})+</div>$`,
+);
 
 /** What is known here of FHIRPath's functions. Source: FHIRPath 2.0, sections 5 and 6. */
 export const FUNCTIONS: Readonly<Record<string, Invocation>> = {

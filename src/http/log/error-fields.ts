@@ -11,8 +11,11 @@ const NAME = /^[A-Z][A-Za-z]{0,40}(Error|Refused|Unavailable|Cut|Exception)$/;
 /** Codes of Node and of the system, and SQLSTATE of PostgreSQL. */
 const CODE = /^(E[A-Z0-9]{2,20}(_[A-Z0-9]{1,20}){0,6}|[0-9A-Z]{5})$/;
 /** Frames follow the message in a stack, each on a line of its own that starts with `at`. */
-const FRAME =
-  /^ {4}at (?![^\n]*node_modules)[^\n]{0,300}?\/((?:src|dist)\/[A-Za-z0-9/._-]{1,120}:\d{1,6}):\d{1,6}\)?$/gm;
+const PLACE = String.raw`(?:src|dist)/[A-Za-z0-9/._-]{1,120}:\d{1,6}`;
+const FRAME = new RegExp(
+  String.raw`^ {4}at (?![^\n]*node_modules)[^\n]{0,300}?/(${PLACE}):\d{1,6}\)?$`,
+  'gm',
+);
 
 export function errorFields(error: unknown): ErrorFields {
   if (!(error instanceof Error)) return { name: 'NotAnError' };

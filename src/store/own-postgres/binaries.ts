@@ -60,7 +60,7 @@ interface Link {
   readonly target: string;
 }
 
-/** npm packages hold no symbolic links: the package's install script makes them, unless it is off. */
+/** npm packages hold no symbolic links: an install script makes them, unless scripts are off. */
 async function completeLinks(folder: string): Promise<void> {
   const listed = join(folder, 'native', 'pg-symlinks.json');
   if (!(await exists(listed))) return;
