@@ -29,7 +29,7 @@ export class Contender {
     return texts ?? [];
   }
 
-  /** SHA-256 of the Bundles that it makes or is given. */
+  /** SHA-256 of the Bundles that it makes or is given, refusals apart. */
   async hash(): Promise<string> {
     return String((await ask(this.#child, { ask: 'hash' })).value);
   }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { CONTENDERS } from './contenders.js';
-import type { Answer, Request, Work } from './protocol.js';
+import { type Answer, isRefusal, type Request, type Work } from './protocol.js';
 
 /** A round takes at least so much CPU, in ms, so that the clock's step does not matter. */
 const LEAST_MS = 300;
@@ -22,8 +22,10 @@ async function answer(request: Request): Promise<Answer> {
     }
     case 'outputs':
       return { texts: inputs.map(work) };
-    case 'hash':
-      return { value: createHash('sha256').update(inputs.map(work).join('\n')).digest('hex') };
+    case 'hash': {
+      const bundles = inputs.map(work).filter((text) => !isRefusal(text));
+      return { value: createHash('sha256').update(bundles.join('\n')).digest('hex') };
+    }
     case 'entries':
       return { value: JSON.parse(inputs.map(work)[0] ?? '{}').entry.length };
     case 'round':

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Work } from './protocol.js';
+import { toRefusal, type Work } from './protocol.js';
 
 const require = createRequire(import.meta.url);
 
@@ -13,7 +13,10 @@ interface Prepared {
 export const CONTENDERS: Readonly<Record<string, (texts: readonly string[]) => Promise<Prepared>>> =
   { pipeline, json, '@medplum/core': medplum, fhir };
 
-/** The whole of what a push does, but for the store: from bytes to the text of the Bundle. */
+/**
+ * The whole of what a push does, but for the store: from bytes to the text of the Bundle, or of
+ * every problem of a message that is refused.
+ */
 async function pipeline(texts: readonly string[]): Promise<Prepared> {
   const { parseCase } = await import('../../../src/contract/index.js');
   const { sha256 } = await import('../../../src/kernel/index.js');
@@ -30,12 +33,13 @@ async function pipeline(texts: readonly string[]): Promise<Prepared> {
   const encoder = new TextEncoder();
   const prepared: Work = (input) => {
     const sent: readonly string[] = JSON.parse(input);
-    const messages = sent.map((text) => {
+    const messages = [];
+    for (const text of sent) {
       const bytes = encoder.encode(text);
       const parsed = parseCase(bytes);
-      if (!parsed.ok) throw new Error('a message of the bench is refused');
-      return { esdCase: parsed.value, sha256: sha256(bytes) };
-    });
+      if (!parsed.ok) return toRefusal(parsed.problems);
+      messages.push({ esdCase: parsed.value, sha256: sha256(bytes) });
+    }
     const version = foldRecord('00000000-0000-8000-8000-000000000000', messages, 1);
     const checked = checkBundle(toBundle(version, settings));
     if (!checked.ok) throw new Error('a record of the bench is refused');

@@ -30,7 +30,29 @@ function longest(): string {
   return JSON.stringify([JSON.stringify(sent)]);
 }
 
-/** Each a JSON list of the messages of one case. */
-export const MIX: readonly string[] = [...examples, update()];
+/** An example of full size with one mistake, which the contract refuses. */
+function broken(name: string, [key = '', ...below]: readonly string[], value: unknown): string {
+  const sent = read(name);
+  const within = below.length === 0 ? sent : sent[key];
+  within[below[0] ?? key] = value;
+  return JSON.stringify([JSON.stringify(sent)]);
+}
+
+const accepted: readonly string[] = [...examples, update()];
+
+/**
+ * One message in five is refused: a word that is in no list, a number out of range, a field that
+ * is not known, one that is missing, and times that contradict each other.
+ */
+export const REFUSED: readonly string[] = [
+  broken('rectum.json', ['lesion', 'organ'], 'liver'),
+  broken('colon-caecum.json', ['lesion', 'longAxisMm'], 5000),
+  broken('duodenum.json', ['team', 'colour'], 'blue'),
+  broken('oesophagus-barrett.json', ['resection'], undefined),
+  broken('stomach-differentiated.json', ['times', 'scopeOutAt'], '2020-01-01T09:00:00+01:00'),
+];
+
+/** Each a JSON list of the messages of one case; one case is one lesion. */
+export const MIX: readonly string[] = [...accepted, ...REFUSED];
 export const SMALL: string = JSON.stringify([JSON.stringify(read('complete.json'))]);
 export const LARGE: string = longest();

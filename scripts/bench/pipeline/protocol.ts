@@ -10,3 +10,11 @@ export interface Answer {
 
 /** What a contender does with each input; the text that it makes, or is given. */
 export type Work = (input: string) => string;
+
+const REFUSAL = '{"refused":';
+
+/** What the pipeline answers to a message that the contract refuses. */
+export const toRefusal = (problems: readonly object[]): string =>
+  `${REFUSAL}${JSON.stringify(problems)}}`;
+
+export const isRefusal = (text: string): boolean => text.startsWith(REFUSAL);
