@@ -16,19 +16,29 @@ const DELIVERED_WITHIN_MS = 60_000;
 const say = (text: string): void => console.log(text);
 
 const { running, base } = await start();
+const stopped = new Promise<void>((resolve) => {
+  process.once('SIGINT', resolve);
+  process.once('SIGTERM', resolve);
+});
 try {
+  await Promise.race([demonstrate(), stopped]);
+} finally {
+  await running.stop();
+}
+say('Stopped.');
+process.exit(0);
+
+async function demonstrate(): Promise<void> {
   await putPatients(running.fhirBase);
   const names = readdirSync('examples/cases').filter((name) => name.endsWith('.json'));
   say(`\nPushing ${names.length} invented cases of examples/cases ...\n`);
   for (const name of names) await show(name);
   say('\nDecision support, not a verdict: confirm against the guideline and local policy;');
   say('licensed clinicians decide. Every case and patient here is invented.\n');
-  if (!process.argv.includes('--exit')) await stayUp();
-} finally {
-  await running.stop();
+  if (process.argv.includes('--exit')) return;
+  sayWhere();
+  await stopped;
 }
-say('Stopped.');
-process.exit(0);
 
 async function start(): Promise<{ readonly running: Running; readonly base: string }> {
   say('Starting the service, its PostgreSQL and the sandbox FHIR server ...');
@@ -113,14 +123,10 @@ function keyOf(role: string): string {
   return running.oneTimeKeys.find(({ stored }) => stored.role === role)?.key ?? '';
 }
 
-async function stayUp(): Promise<void> {
+function sayWhere(): void {
   say(`Service   ${base}`);
   say(`Sandbox   ${running.fhirBase}   (for demonstrations only)`);
   say('Keys of this run:');
   for (const { stored, key } of running.oneTimeKeys) say(`  ${stored.role.padEnd(13)} ${key}`);
   say('\nStop with Ctrl-C.');
-  await new Promise<void>((resolve) => {
-    process.once('SIGINT', resolve);
-    process.once('SIGTERM', resolve);
-  });
 }

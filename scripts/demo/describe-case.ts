@@ -47,8 +47,9 @@ function strictureWords({ assessment: { strictureRisk } }: CaseView): readonly s
 
 /** What is missing for the values that could not be computed, each field once. */
 function notes({ assessment }: CaseView): readonly string[] {
-  const { specimenAreaCm2, dissectionMin, strictureRisk } = assessment;
-  const missing = [specimenAreaCm2, dissectionMin, strictureRisk].flatMap((finding) =>
+  const { procedureMin, dissectionMin, specimenAreaCm2, strictureRisk } = assessment;
+  const found = [procedureMin, specimenAreaCm2, dissectionMin, strictureRisk];
+  const missing = found.flatMap((finding) =>
     finding?.kind === 'indeterminate' ? finding.missing : [],
   );
   return missing.length === 0 ? [] : [`not told: ${[...new Set(missing)].join(', ')}`];

@@ -42,10 +42,10 @@ function toView(stored: StoredCase): CaseView {
   const version = readVersion(stored.version);
   const { fields } = version.current.esdCase;
   return {
-    ...toAnswer(version),
     caseId: stored.caseId,
     case: { system: fields.case.system, value: fields.case.value },
     revision: fields.revision,
+    ...toAnswer(version),
     delivery: stored.delivery,
     timeline: stored.timeline,
   };
