@@ -26,6 +26,7 @@ const MAY_IMPORT = {
   delivery: ['kernel', 'conformance', 'pipeline'],
   http: ['kernel', 'contract', 'pipeline'],
   sandbox: ['kernel'],
+  config: ['kernel', 'contract', 'delivery', 'http'],
   cli: ['kernel', 'references', 'contract', 'rules', 'pipeline'],
 };
 
@@ -50,9 +51,10 @@ const MAY_USE = {
     '@types/fhir',
   ],
   sandbox: ['express', '@types/express', '@types/fhir', 'kysely', 'pg', '@types/pg'],
+  config: ['zod'],
   cli: ['@types/fhir'],
 };
-const SHELL = ['store', 'delivery', 'http', 'sandbox', 'cli'];
+const SHELL = ['store', 'delivery', 'http', 'sandbox', 'config', 'cli'];
 // Here the results are taken as values and the other folder's code is never called.
 const TYPES_ONLY = {
   terminology: ['contract'],

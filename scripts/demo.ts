@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Bundle } from 'fhir/r4.js';
-import { loadConfig } from '../src/config.js';
+import { loadConfig } from '../src/config/index.js';
 import type { CaseView } from '../src/pipeline/index.js';
 import { type Running, startService } from '../src/serve.js';
 import { StoreRefused } from '../src/store/index.js';

@@ -1,4 +1,4 @@
-import type { Config } from './config-type.js';
+import type { Config } from './config/index.js';
 import {
   type Authenticator,
   followKeyFile,

@@ -2,13 +2,15 @@
 import { readFile } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
 import { type ExitCode, type KeyWork, runCli, type Work, type World } from './cli/index.js';
-import { DRY_RUN_SECRET } from './site-secret.js';
 import { SOFTWARE_VERSION } from './version.js';
 
 /*
  * Only what a command needs is loaded, when it needs it: a dry run loads no server, no database
  * and no configuration.
  */
+
+/** For a dry run: what it makes is shown, never kept or sent. The configuration refuses it. */
+const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
 
 const world: World = {
   out: (text) => process.stdout.write(text),
@@ -20,7 +22,7 @@ const world: World = {
 };
 
 const keys: KeyWork = {
-  file: async () => (await import('./config.js')).keysFileOf(),
+  file: async () => (await import('./config/index.js')).keysFileOf(),
   list: async () => (await import('./http/index.js')).readKeyFile(await keys.file()),
   add: async (role, source) => {
     const { addKey } = await import('./http/index.js');

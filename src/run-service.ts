@@ -1,6 +1,5 @@
 import type { ExitCode } from './cli/index.js';
-import { loadConfig, showConfig } from './config.js';
-import type { Config } from './config-type.js';
+import { type Config, loadConfig, showConfig } from './config/index.js';
 import { createLog, type Log } from './http/index.js';
 import type { Problem } from './kernel/index.js';
 import { type Running, startService } from './serve.js';

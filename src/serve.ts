@@ -1,5 +1,5 @@
 import { createServer } from 'node:http';
-import type { Config } from './config-type.js';
+import { type Config, ownSiteSecret } from './config/index.js';
 import {
   bearerToken,
   createFhirClient,
@@ -22,7 +22,6 @@ import {
 import { keysInForce } from './keys-in-force.js';
 import { createService, prepareStored, SENT_TYPES, siteMarkOf } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
-import { ownSiteSecret } from './site-secret.js';
 import {
   bindToSite,
   createOutbox,

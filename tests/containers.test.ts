@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { VARIABLES } from '../src/config-variables.table.js';
+import { VARIABLES } from '../src/config/index.js';
 
 interface ComposeService {
   readonly image?: string;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LOG_LEVELS } from './http/index.js';
+import { LOG_LEVELS } from '../http/index.js';
 
 const text = (title: string) => z.string().max(4_000).optional().meta({ title });
 

@@ -1,6 +1,6 @@
-import type { UnitSettings } from './contract/index.js';
-import type { TargetPermissions } from './delivery/index.js';
-import type { LogLevel } from './http/index.js';
+import type { UnitSettings } from '../contract/index.js';
+import type { TargetPermissions } from '../delivery/index.js';
+import type { LogLevel } from '../http/index.js';
 
 /** All that the process is told by its surroundings, checked and frozen. */
 export interface Config {

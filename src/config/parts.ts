@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import type { Variables } from './config-variables.table.js';
-import { DEFAULT_UNIT_SETTINGS, parseUnitSettings, type UnitSettings } from './contract/index.js';
-import { checkBaseUrl, type TargetPermissions } from './delivery/index.js';
-import { readKeyFile } from './http/index.js';
-import type { Problem } from './kernel/index.js';
+import { DEFAULT_UNIT_SETTINGS, parseUnitSettings, type UnitSettings } from '../contract/index.js';
+import { checkBaseUrl, type TargetPermissions } from '../delivery/index.js';
+import { readKeyFile } from '../http/index.js';
+import type { Problem } from '../kernel/index.js';
+import type { Variables } from './variables.table.js';
 
 /*
  * Parts of the configuration that need more than a look at their variable. Each adds what is wrong

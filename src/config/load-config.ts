@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import type { z } from 'zod';
-import { baseUrlOf, countKeys, secretOf, unitOf } from './config-parts.js';
-import { unsafeCombinations } from './config-safety.js';
-import type { Config } from './config-type.js';
-import { VARIABLES, type Variables } from './config-variables.table.js';
-import { type Checked, failed, type Problem, passed } from './kernel/index.js';
+import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
+import type { Config } from './config.js';
+import { baseUrlOf, countKeys, secretOf, unitOf } from './parts.js';
+import { unsafeCombinations } from './safety.js';
+import { VARIABLES, type Variables } from './variables.table.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 

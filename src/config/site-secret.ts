@@ -2,9 +2,6 @@ import { randomBytes } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** For a dry run without configuration: what it makes is shown, never kept or sent. */
-export const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
-
 const SHORTEST = 32;
 const FEWEST_CHARACTERS = 10;
 /** Words of secrets that were meant to be replaced. */

@@ -1,6 +1,6 @@
 import { isIPv4 } from 'node:net';
-import type { Config } from './config-type.js';
-import type { Problem } from './kernel/index.js';
+import type { Problem } from '../kernel/index.js';
+import type { Config } from './config.js';
 import { weaknessOf } from './site-secret.js';
 
 /** What must not be started, each with the variable to change. */

@@ -2,10 +2,14 @@ import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { loadConfig, showConfig } from '../src/config.js';
-import { DEFAULT_UNIT_SETTINGS } from '../src/contract/index.js';
-import { addKey } from '../src/http/index.js';
-import { DRY_RUN_SECRET, ownSiteSecret, SiteSecretRefused } from '../src/site-secret.js';
+import {
+  loadConfig,
+  ownSiteSecret,
+  SiteSecretRefused,
+  showConfig,
+} from '../../src/config/index.js';
+import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import { addKey } from '../../src/http/index.js';
 
 // Names, defaults and refusals: project definition; that the environment comes first: 12-factor.
 
@@ -15,6 +19,8 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
+/** The secret of dry runs, as src/main.ts has it. */
+const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
 const SECRET = 'k9Xw2mQ7vT4pLz8sRb3nYd6hGf1jCaUe';
 const FHIR = 'https://fhir.hospital.invalid/r4';
 
