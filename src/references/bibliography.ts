@@ -128,6 +128,14 @@ export const BIBLIOGRAPHY = {
     citation: 'Newcombe RG. Stat Med 1998;17:857-872',
     about: 'intervals of a single proportion',
   },
+  clopperPearson1934: {
+    citation: 'Clopper CJ, Pearson ES. Biometrika 1934;26:404-413',
+    about: 'exact interval of a single proportion',
+  },
+  funnelSmall2012: {
+    citation: 'BMC Med Res Methodol 2012;12:98',
+    about: 'control limits of funnel plots at low expected counts',
+  },
   cusumPrograms: {
     citation:
       'Two independent public programs for learning curves in procedures, identical in form',
@@ -136,6 +144,42 @@ export const BIBLIOGRAPHY = {
   spiegelhalter2005: {
     citation: 'Spiegelhalter DJ. Stat Med 2005;24:1185-1202',
     about: 'funnel plots',
+  },
+  esgeBarrett2023: {
+    citation: 'Weusten B et al. Endoscopy 2023;55:1124-1146, doi 10.1055/a-2176-2440',
+    about: 'European guideline on Barrett oesophagus',
+  },
+  esgePolypectomy2020: {
+    citation: 'Hassan C et al. Endoscopy 2020;52:687-700, doi 10.1055/a-1185-3109',
+    about: 'European guideline on surveillance after polypectomy, update 2020',
+  },
+  esgeEsdo2019: {
+    citation: 'Endoscopy 2019;51:266-277, doi 10.1055/a-0831-2522',
+    about: 'European guideline on endoscopic surveillance after colorectal cancer',
+  },
+  bsg2020: {
+    citation: 'Rutter MD et al. Gut 2020;69:201-223',
+    about: 'British guideline on surveillance after polypectomy and cancer resection, 2019',
+  },
+  usmstf2020: {
+    citation: 'Gupta S et al. Gastroenterology 2020;158:1131-1153; PMC7389642',
+    about: 'recommendations of the US Multi-Society Task Force for follow-up after polypectomy',
+  },
+  esgeDuodenum2021: {
+    citation: 'Endoscopy 2021;53:522-534, doi 10.1055/a-1442-2395',
+    about: 'European guideline on superficial non-ampullary duodenal tumours',
+  },
+  mapsIi2019: {
+    citation: 'MAPS II, Endoscopy 2019',
+    about: 'European guideline on precancerous conditions of the stomach, 2nd edition',
+  },
+  oesophagusReview2024: {
+    citation: 'Clin Endosc 2024;57:5',
+    about: 'review of follow-up after resection of squamous cancer of the oesophagus',
+  },
+  tubeArea2016: {
+    citation: 'Gut 2016;65 suppl 1:A173',
+    about: 'area of an oesophageal dissection from length and circumference',
   },
   esdPractice: {
     citation: 'Common practice in endoscopic submucosal dissection, no source',

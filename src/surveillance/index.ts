@@ -1,0 +1,1 @@
+export { FOLLOW_UP_RULES } from './follow-up-rules.js';
