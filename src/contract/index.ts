@@ -13,6 +13,8 @@ export {
   writeKeyList,
 } from './key-list.js';
 export { type EsdCase, parseCase } from './parse-case.js';
+export { type PathologyMessage, parsePathology } from './pathology/parse-pathology.js';
+export { type PathologyFields, pathologySchema } from './pathology/pathology.js';
 export type { Identifier } from './scalars.js';
 export {
   DEFAULT_UNIT_SETTINGS,

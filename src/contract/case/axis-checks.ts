@@ -1,4 +1,5 @@
-import type { CrossCheck, ReadableCase } from './cross-check.js';
+import type { CrossCheck } from '../cross-check.js';
+import type { ReadableCase } from './readable-case.js';
 
 /** Above this a specimen was measured in another unit. */
 const LARGEST_SPECIMEN_CM2 = 400;
@@ -9,7 +10,7 @@ interface Axes {
   readonly shortAt: string;
 }
 
-export const axisChecks: readonly CrossCheck[] = [
+export const axisChecks: readonly CrossCheck<ReadableCase>[] = [
   {
     rule: 'axes-order',
     message: 'The short axis is longer than the long axis.',

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { revision, source } from '../envelope.js';
+import type { DeepReadonly } from '../read-only.js';
 import { date, identifier, instant, oneOf, wholeIn } from '../scalars.js';
 import { SEXES } from '../words.table.js';
 import { before } from './before.js';
@@ -23,11 +25,7 @@ import { safety } from './safety.js';
  */
 export const caseSchema = z.strictObject({
   schema: z.literal('case/1'),
-  source: z
-    .string()
-    .regex(/^[a-z0-9][a-z0-9-]{0,39}$/)
-    .meta({ title: '1 to 40 lower-case letters, digits and hyphens' })
-    .describe('the sending system; must be the one the API key belongs to'),
+  source,
   case: identifier.describe('natural key: one lesion dissected'),
   patient: z.strictObject({
     ...identifier.shape,
@@ -35,7 +33,7 @@ export const caseSchema = z.strictObject({
     ageYears: wholeIn({ from: 0, to: 125, unit: 'years' }).optional(),
     sex: oneOf(SEXES).optional(),
   }),
-  revision: wholeIn({ from: 1, to: 1_000_000 }),
+  revision,
   sentAt: instant,
   session: identifier.optional().describe('shared by the lesions of one session'),
   lesionsInSession: wholeIn({ from: 1, to: 20 }).optional(),
@@ -57,12 +55,5 @@ export const caseSchema = z.strictObject({
   team,
   after: after.optional(),
 });
-
-/** Fields of the contract made deeply read-only. */
-type DeepReadonly<T> = T extends readonly (infer E)[]
-  ? readonly DeepReadonly<E>[]
-  : T extends object
-    ? { readonly [K in keyof T]: DeepReadonly<T[K]> }
-    : T;
 
 export type CaseFields = DeepReadonly<z.infer<typeof caseSchema>>;

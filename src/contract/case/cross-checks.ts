@@ -1,7 +1,7 @@
-import type { Problem } from '../../kernel/index.js';
+import type { CrossCheck } from '../cross-check.js';
 import { axisChecks } from './axis-checks.js';
-import type { CrossCheck, ReadableCase } from './cross-check.js';
 import { outcomeChecks } from './outcome-checks.js';
+import type { ReadableCase } from './readable-case.js';
 import { timeChecks } from './time-checks.js';
 
 /**
@@ -10,10 +10,8 @@ import { timeChecks } from './time-checks.js';
  * Source: the consistency rules CC-01, 02, 03, 07, 09 and 12 (common practice, no source), the
  * limits of specimen axes and area, and project rules for what FHIR R4 cannot hold.
  */
-export const CROSS_CHECKS: readonly CrossCheck[] = [...timeChecks, ...axisChecks, ...outcomeChecks];
-
-export function crossProblems(sent: ReadableCase): Problem[] {
-  return CROSS_CHECKS.flatMap(({ rule, message, expected, broken }) =>
-    broken(sent).map((pointer) => ({ rule, pointer, message, expected })),
-  );
-}
+export const CROSS_CHECKS: readonly CrossCheck<ReadableCase>[] = [
+  ...timeChecks,
+  ...axisChecks,
+  ...outcomeChecks,
+];

@@ -1,7 +1,8 @@
+import type { CrossCheck } from '../cross-check.js';
 import { AGENT_CLASS, SITE_ORGAN } from '../words.table.js';
-import type { CrossCheck, ReadableCase } from './cross-check.js';
+import type { ReadableCase } from './readable-case.js';
 
-export const outcomeChecks: readonly CrossCheck[] = [
+export const outcomeChecks: readonly CrossCheck<ReadableCase>[] = [
   {
     rule: 'CC-02',
     message: 'The number of pieces contradicts the outcome of the resection.',

@@ -1,5 +1,6 @@
 import { compareInstants } from '../../kernel/index.js';
-import type { CrossCheck, ReadableCase } from './cross-check.js';
+import type { CrossCheck } from '../cross-check.js';
+import type { ReadableCase } from './readable-case.js';
 
 /** The steps of a procedure in the order in which they happen. */
 const STEPS = [
@@ -17,7 +18,7 @@ const TIME_MUST_PASS: readonly (readonly [Step, Step])[] = [
   ['firstIncisionAt', 'dissectionEndAt'],
 ];
 
-export const timeChecks: readonly CrossCheck[] = [
+export const timeChecks: readonly CrossCheck<ReadableCase>[] = [
   {
     rule: 'CC-01',
     message: 'The times of the procedure are not in the order in which things happen.',
