@@ -39,7 +39,7 @@ const oneOf = (words: readonly unknown[]): string =>
 
 function objectWith(schema: z.ZodObject): string {
   const required = Object.entries(schema.shape)
-    .filter(([, field]) => !(field instanceof z.ZodOptional))
+    .filter(([, field]) => !(field instanceof z.ZodOptional || field instanceof z.ZodDefault))
     .map(([key]) => key);
   return required.length === 0 ? 'an object' : `an object with ${required.join(', ')}`;
 }

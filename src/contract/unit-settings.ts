@@ -1,7 +1,40 @@
 import { z } from 'zod';
 import type { Checked } from '../kernel/index.js';
 import { readDocument } from './read-document.js';
-import { oneOf, uri, wholeIn } from './scalars.js';
+import { listOf, oneOf, uri, wholeIn } from './scalars.js';
+import {
+  ANTITHROMBOTIC_EDITIONS,
+  CURABILITY_RULE_SETS,
+  REVIEW_CHECKS,
+  type ReviewCheck,
+  STRICTURE_PROPHYLAXIS_READINGS,
+} from './words.table.js';
+
+type Chosen<Sets> = { readonly [Organ in keyof Sets]: Sets[Organ][number & keyof Sets[Organ]] };
+
+/** The rule set by which curability is judged, one for each organ that has any. */
+export type CurabilityRules = Chosen<typeof CURABILITY_RULE_SETS>;
+
+const DEFAULT_CURABILITY_RULES: CurabilityRules = {
+  oesophagus: 'esge-esd-2022',
+  stomach: 'esge-esd-2022',
+  colon: 'esge-esd-2022',
+  rectum: 'esge-esd-2022',
+};
+
+const curabilityRules = z
+  .strictObject({
+    oesophagus: oneOf(CURABILITY_RULE_SETS.oesophagus).default(DEFAULT_CURABILITY_RULES.oesophagus),
+    stomach: oneOf(CURABILITY_RULE_SETS.stomach).default(DEFAULT_CURABILITY_RULES.stomach),
+    colon: oneOf(CURABILITY_RULE_SETS.colon).default(DEFAULT_CURABILITY_RULES.colon),
+    rectum: oneOf(CURABILITY_RULE_SETS.rectum).default(DEFAULT_CURABILITY_RULES.rectum),
+  })
+  .default(DEFAULT_CURABILITY_RULES)
+  .describe('rule set of curability, by organ; the duodenum has none');
+
+const checksOff = listOf(oneOf(REVIEW_CHECKS), REVIEW_CHECKS.length, 'ids of checks')
+  .default([])
+  .describe('checks of the case review that this unit does not want to read');
 
 /** What an endoscopy unit decides for itself, kept in one versioned file. */
 export const unitSettingsSchema = z.strictObject({
@@ -22,6 +55,14 @@ export const unitSettingsSchema = z.strictObject({
   missingPatient: oneOf(['require', 'logical']).describe(
     'whether a case waits for its Patient resource or is sent with the identifier alone',
   ),
+  curabilityRules,
+  checksOff,
+  strictureProphylaxis: oneOf(STRICTURE_PROPHYLAXIS_READINGS)
+    .default('above-three-quarters')
+    .describe('from which wound of the oesophagus the review asks for prophylaxis of a stricture'),
+  antithromboticEdition: oneOf(ANTITHROMBOTIC_EDITIONS)
+    .default('bsg-esge-2021')
+    .describe('the guideline by which the review reads stop and restart of antithrombotics'),
 });
 
 export interface UnitSettings {
@@ -31,6 +72,10 @@ export interface UnitSettings {
   readonly licences: { readonly snomedCt: boolean };
   readonly endoscopyReport: 'wait' | 'sign-at-once';
   readonly missingPatient: 'require' | 'logical';
+  readonly curabilityRules: CurabilityRules;
+  readonly checksOff: readonly ReviewCheck[];
+  readonly strictureProphylaxis: (typeof STRICTURE_PROPHYLAXIS_READINGS)[number];
+  readonly antithromboticEdition: (typeof ANTITHROMBOTIC_EDITIONS)[number];
 }
 
 /** In force without a settings file; its identifier base is an example and not for production. */
@@ -41,6 +86,10 @@ export const DEFAULT_UNIT_SETTINGS: UnitSettings = {
   licences: { snomedCt: false },
   endoscopyReport: 'wait',
   missingPatient: 'require',
+  curabilityRules: DEFAULT_CURABILITY_RULES,
+  checksOff: [],
+  strictureProphylaxis: 'above-three-quarters',
+  antithromboticEdition: 'bsg-esge-2021',
 };
 
 /** @returns the settings, or every problem of the file at once */

@@ -321,3 +321,82 @@ export const INFORMED = [
   'general-practitioner',
 ] as const;
 export const DIETS = ['fasting', 'clear-fluids', 'soft', 'normal'] as const;
+
+/** Rule sets of curability that a unit may choose; the duodenum has none. */
+export const CURABILITY_RULE_SETS = {
+  oesophagus: ['esge-esd-2022', 'jges-jes-2020', 'kr-2020'],
+  stomach: ['esge-esd-2022', 'jges-jgca-2021'],
+  colon: ['esge-esd-2022', 'jsccr-2019'],
+  rectum: ['esge-esd-2022', 'jsccr-2019'],
+} as const;
+/** From which share of the circumference a wound of the oesophagus asks for prophylaxis. */
+export const STRICTURE_PROPHYLAXIS_READINGS = [
+  'above-three-quarters',
+  'from-three-quarters',
+] as const;
+export const ANTITHROMBOTIC_EDITIONS = [
+  'bsg-esge-2016',
+  'bsg-esge-2021',
+  'asia-pacific-2018',
+] as const;
+/**
+ * The checks of the case review, which a unit can switch off: PC common practice, CC consistency,
+ * RC consistency within one part of the record, AT stop and restart of antithrombotics.
+ */
+export const REVIEW_CHECKS = [
+  'PC-01',
+  'PC-02',
+  'PC-03',
+  'PC-04',
+  'PC-05',
+  'PC-06',
+  'PC-07',
+  'PC-10',
+  'PC-11',
+  'PC-13',
+  'PC-14',
+  'PC-16',
+  'PC-17',
+  'PC-20',
+  'PC-21',
+  'PC-22',
+  'PC-23',
+  'PC-24',
+  'PC-25',
+  'PC-26',
+  'PC-27',
+  'PC-30',
+  'PC-31',
+  'PC-32',
+  'PC-33',
+  'PC-34',
+  'PC-35',
+  'PC-36',
+  'PC-40',
+  'PC-41',
+  'PC-42',
+  'PC-43',
+  'PC-44',
+  'PC-45',
+  'PC-46',
+  'PC-47',
+  'CC-04',
+  'CC-08',
+  'CC-12',
+  'CC-13',
+  'CC-15',
+  'RC-01',
+  'RC-02',
+  'RC-03',
+  'RC-04',
+  'RC-05',
+  'AT-01',
+  'AT-02',
+  'AT-03',
+  'AT-04',
+  'AT-05',
+  'AT-06',
+  'AT-07',
+  'AT-08',
+] as const;
+export type ReviewCheck = (typeof REVIEW_CHECKS)[number];
