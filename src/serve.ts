@@ -24,6 +24,7 @@ import { createService, prepareStored, SENT_TYPES, siteMarkOf } from './pipeline
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
 import {
   bindToSite,
+  createKeptMode,
   createOutbox,
   createRecordStore,
   openDatabase,
@@ -83,7 +84,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
   const worker = createWorker({
     outbox: createOutbox(database, { worker: `process ${process.pid}` }),
     prepare: prepareStored(settings),
-    target: toTarget(config, fhirBase),
+    target: toTarget(config, fhirBase, database),
     clock: systemClock,
     chance: Math.random,
     log: (event, fields) => log[levelOf(event)]({ event, ...fields }),
@@ -164,7 +165,7 @@ async function startSandbox(config: Config, database: Store, opened: Close[]): P
   return `http://127.0.0.1:${port}`;
 }
 
-function toTarget(config: Config, baseUrl: string) {
+function toTarget(config: Config, baseUrl: string, database: Store) {
   const { token, mode, allowed, entryLimit } = config.fhir;
   return createTarget({
     client: createFhirClient({
@@ -181,5 +182,6 @@ function toTarget(config: Config, baseUrl: string) {
     missingPatient: config.unit.missingPatient,
     allowed,
     clock: systemClock,
+    ...(config.sandbox ? {} : { kept: createKeptMode(database) }),
   });
 }

@@ -80,9 +80,9 @@ function noModeReason(
     withoutConditional.join(', ');
   switch (mode) {
     case 'client-id':
-      return `The target does not offer ${clientId}, as the configured mode needs.`;
+      return `The target does not offer ${clientId}, as the mode in use needs.`;
     case 'conditional':
-      return `The target does not offer ${conditional}, as the configured mode needs.`;
+      return `The target does not offer ${conditional}, as the mode in use needs.`;
     case 'auto':
       return (
         `The target offers neither ${clientId}, nor ${conditional}. ` +

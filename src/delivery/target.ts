@@ -18,10 +18,22 @@ export type ProbeResult =
 
 /** The one FHIR server that records go to. */
 export interface Target {
-  /** Asks for its capabilities; must have said `usable` once before anything is delivered. */
+  /**
+   * Asks for its capabilities; must have said `usable` once before anything is delivered.
+   * @throws StoreUnavailable when the mode cannot be read or kept
+   */
   probe(signal: AbortSignal): Promise<ProbeResult>;
   /** One attempt to bring one record there. Does not throw for what the server does. */
   deliver(bundle: CheckedBundle, signal: AbortSignal): Promise<Verdict>;
+}
+
+/**
+ * Where the mode is kept that was chosen first. A server that offers more after an upgrade must not
+ * change it: what was written by search before would be written under our ids once more.
+ */
+export interface KeptMode {
+  read(): Promise<IdentityMode | undefined>;
+  keep(mode: IdentityMode): Promise<void>;
 }
 
 export interface TargetConfig {
@@ -33,6 +45,8 @@ export interface TargetConfig {
   readonly missingPatient: 'require' | 'logical';
   readonly allowed: TargetPermissions;
   readonly clock: Clock;
+  /** For mode `auto`; without it the choice holds as long as the program runs. */
+  readonly kept?: KeptMode;
   /** Addresses of a host; the system's own resolver unless given. */
   readonly resolve?: (host: string) => Promise<readonly string[]>;
 }
@@ -41,8 +55,11 @@ export function createTarget(config: TargetConfig): Target {
   let mode: IdentityMode | undefined;
   return {
     probe: async (signal) => {
-      const result = await probeTarget(config, signal);
-      if (result.kind === 'usable') mode = result.mode;
+      const before = mode ?? (await config.kept?.read());
+      const result = await probeTarget(holdingTo(before, config), signal);
+      if (result.kind !== 'usable') return result;
+      if (result.mode !== before) await config.kept?.keep(result.mode);
+      mode = result.mode;
       return result;
     },
     deliver: (bundle, signal) =>
@@ -50,6 +67,14 @@ export function createTarget(config: TargetConfig): Target {
         ? Promise.resolve(NOT_PROBED)
         : deliverBundle(config, mode, bundle, signal),
   };
+}
+
+/** A mode that the operator has named comes first. */
+function holdingTo(mode: IdentityMode | undefined, config: TargetConfig): TargetConfig {
+  const { needs } = config;
+  return mode === undefined || needs.mode !== 'auto'
+    ? config
+    : { ...config, needs: { ...needs, mode } };
 }
 
 const NOT_PROBED: Failure = {

@@ -1,5 +1,6 @@
 export { bindToSite } from './bind-to-site.js';
 export { type Database, type DatabaseOptions, openDatabase } from './database.js';
+export { createKeptMode } from './identity-mode.js';
 export { createOutbox, type OutboxOptions } from './outbox.js';
 export {
   type OwnPostgres,

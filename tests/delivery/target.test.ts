@@ -1,7 +1,8 @@
 import type { ServerResponse } from 'node:http';
 import { describe, expect, it } from 'vitest';
 import { createFhirClient } from '../../src/delivery/fhir-client.js';
-import { createTarget, type TargetConfig } from '../../src/delivery/target.js';
+import type { IdentityMode } from '../../src/delivery/index.js';
+import { createTarget, type KeptMode, type TargetConfig } from '../../src/delivery/target.js';
 import { manualClock } from './support/manual-clock.js';
 import { doneResponse, PATIENT, RECORD_NUMBER, sampleBundle } from './support/sample-bundle.js';
 import {
@@ -67,6 +68,39 @@ describe('probing a target', () => {
     expect(await targetWith().probe(forever)).toEqual({ kind: 'usable', mode: 'client-id' });
     server({ metadata: onlyConditional });
     expect(await targetWith().probe(forever)).toEqual({ kind: 'usable', mode: 'conditional' });
+  });
+
+  it('stays with the mode that was chosen first, when the server offers more after an upgrade', async () => {
+    server({ metadata: onlyConditional });
+    const modes: IdentityMode[] = [];
+    const kept: KeptMode = {
+      read: () => Promise.resolve(modes.at(-1)),
+      keep: (mode) => Promise.resolve(void modes.push(mode)),
+    };
+    const target = targetWith({ kept });
+    expect(await target.probe(forever)).toEqual({ kind: 'usable', mode: 'conditional' });
+    server();
+    expect(await target.probe(forever)).toEqual({ kind: 'usable', mode: 'conditional' });
+    const restarted = targetWith({ kept });
+    expect(await restarted.probe(forever)).toEqual({ kind: 'usable', mode: 'conditional' });
+    expect(modes).toEqual(['conditional']);
+    // Without what was kept the same server is used otherwise: what was sent would come twice.
+    expect(await targetWith().probe(forever)).toEqual({ kind: 'usable', mode: 'client-id' });
+  });
+
+  it('does not use a server that no longer offers the mode in use, unless it is told to', async () => {
+    server({ metadata: capabilityStatement({ updateCreate: true }) });
+    const kept: KeptMode = {
+      read: () => Promise.resolve('conditional'),
+      keep: () => Promise.resolve(),
+    };
+    expect(await targetWith({ kept }).probe(forever)).toMatchObject({
+      kind: 'unusable',
+      fault: 'no-identity-mode',
+    });
+    const needs = { types: SAMPLE_TYPES, mode: 'client-id', largestBundle: 60 } as const;
+    const told = await targetWith({ kept, needs }).probe(forever);
+    expect(told).toEqual({ kind: 'usable', mode: 'client-id' });
   });
 
   it.each([

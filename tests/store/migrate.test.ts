@@ -7,7 +7,8 @@ import { startChild } from '../support/child.js';
 import { testDatabase } from '../support/database.js';
 
 const TABLES = [
-  ...['facts', 'journal', 'outbox', 'readiness', 'search_keys', 'site', 'states', 'timeline'],
+  ...['facts', 'identity_mode', 'journal', 'outbox', 'readiness', 'search_keys', 'site'],
+  ...['states', 'timeline'],
 ];
 
 const schemaNone = () => testDatabase('none');

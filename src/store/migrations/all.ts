@@ -3,6 +3,7 @@ import { journal } from './0001-journal.js';
 import { states } from './0002-states.js';
 import { outbox } from './0003-outbox.js';
 import { site } from './0004-site.js';
+import { identityMode } from './0005-identity-mode.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -10,6 +11,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0002-states': states,
   '0003-outbox': outbox,
   '0004-site': site,
+  '0005-identity-mode': identityMode,
 };
 
 /** Reads no disk: the migrations are part of the program. */
