@@ -26,6 +26,16 @@ export const WHAT_JSON_SCHEMA_CANNOT_SAY: readonly BeyondJsonSchema[] = [
   { rule: 'area-limit', kind: 'fields', asks: 'The ellipse of a specimen is at most 400 cm2.' },
   { rule: 'CC-03', kind: 'fields', asks: 'En bloc, the specimen holds the whole lesion.' },
   { rule: 'CC-07', kind: 'fields', asks: 'Prague C is at most Prague M.' },
+  {
+    rule: 'PC-12',
+    kind: 'fields',
+    asks: 'Injection through the knife needs a knife with a channel.',
+  },
+  {
+    rule: 'PC-15',
+    kind: 'fields',
+    asks: 'Knives and accessories fit the channel of the endoscope, unless it was exchanged.',
+  },
   { rule: 'CC-02', kind: 'fields', asks: 'The number of pieces fits the outcome.' },
   { rule: 'outcome-complete', kind: 'fields', asks: 'Who gave up has left something to see.' },
   { rule: 'not-started-cut', kind: 'fields', asks: 'Never started: no incision, no specimen.' },

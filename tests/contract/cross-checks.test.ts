@@ -133,6 +133,61 @@ const EDGES: readonly Edge[] = [
     beyond: { 'lesion.pragueCircumferentialCm': 3.5, 'lesion.pragueMaximumCm': 3 },
   },
   {
+    rule: 'PC-12',
+    says: 'one knife with a channel is enough',
+    last: {
+      'injection.routes': ['through-knife'],
+      'equipment.knives': [
+        { kind: 'insulated-tip', injectionChannel: false },
+        { kind: 'needle', injectionChannel: true },
+      ],
+    },
+    beyond: {
+      'injection.routes': ['through-knife'],
+      'equipment.knives': [
+        { kind: 'insulated-tip', injectionChannel: false },
+        { kind: 'needle', injectionChannel: false },
+      ],
+    },
+  },
+  {
+    rule: 'PC-12',
+    says: 'a knife of which nobody told may have one, and a list without knives tells nothing',
+    last: { 'injection.routes': ['through-knife'], 'equipment.knives': [{ kind: 'needle' }] },
+    beyond: {
+      'injection.routes': ['needle', 'through-knife'],
+      'equipment.knives': [{ kind: 'needle', injectionChannel: false }],
+    },
+  },
+  {
+    rule: 'PC-15',
+    says: 'an accessory may fill the channel',
+    last: {
+      'equipment.endoscope.channelMm': 3.2,
+      'equipment.accessories': [{ kind: 'snare', minChannelMm: 3.2 }],
+    },
+    beyond: {
+      'equipment.endoscope.channelMm': 3.2,
+      'equipment.accessories': [{ kind: 'snare', minChannelMm: 3.3 }],
+    },
+  },
+  {
+    rule: 'PC-15',
+    says: 'a knife as well, and a second endoscope may have had the wider channel',
+    last: {
+      'equipment.endoscope.channelMm': 2.8,
+      'equipment.knives': [{ kind: 'needle', injectionChannel: true, minChannelMm: 3.2 }],
+      'equipment.accessories': [],
+      'dissection.incidents': [{ kind: 'endoscope-exchanged' }],
+    },
+    beyond: {
+      'equipment.endoscope.channelMm': 2.8,
+      'equipment.knives': [{ kind: 'needle', injectionChannel: true, minChannelMm: 3.2 }],
+      'equipment.accessories': [],
+      'dissection.incidents': [{ kind: 'desaturation' }],
+    },
+  },
+  {
     rule: 'CC-02',
     says: 'en bloc is one piece, not two',
     last: { 'resection.pieces': 1 },

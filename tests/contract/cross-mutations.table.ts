@@ -67,6 +67,23 @@ export const CROSS_MUTATIONS: readonly CrossMutation[] = [
     set: () => ({ 'lesion.pragueCircumferentialCm': 4, 'lesion.pragueMaximumCm': 3.5 }),
   },
   {
+    rule: 'PC-12',
+    mistake: 'injection through a knife without a channel',
+    set: () => ({
+      'equipment.knives': [{ kind: 'insulated-tip', injectionChannel: false }],
+      'injection.routes': ['needle', 'through-knife'],
+    }),
+  },
+  {
+    rule: 'PC-15',
+    mistake: 'an accessory wider than the channel',
+    set: () => ({
+      'equipment.endoscope': { kind: 'gastroscope', channelMm: 2.8 },
+      'equipment.accessories': [{ kind: 'snare', minChannelMm: 3.7 }],
+      'dissection.incidents': [],
+    }),
+  },
+  {
     rule: 'CC-02',
     mistake: 'en bloc in two pieces',
     set: () => ({ 'resection.outcome': 'en-bloc', 'resection.pieces': 2 }),

@@ -31,6 +31,7 @@ export function consistentCase(draft: Draft, course: Course): Draft {
   settleTimes(sent, course);
   settleAxes(sent);
   settleWords(sent);
+  settleEquipment(sent);
   return sent;
 }
 
@@ -123,6 +124,16 @@ function settleWords({ lesion, before }: Draft): void {
     const key = drug.agent ?? drug.class;
     return seen.has(key) ? false : seen.add(key);
   });
+}
+
+/** Fluid goes through a knife that has a channel, and every instrument fits the endoscope. */
+function settleEquipment({ equipment, injection }: Draft): void {
+  const instruments = [...(equipment?.knives ?? []), ...(equipment?.accessories ?? [])];
+  for (const instrument of instruments) {
+    atMost(instrument, 'minChannelMm', equipment.endoscope?.channelMm);
+  }
+  const [knife] = equipment?.knives ?? [];
+  if (injection?.routes?.includes('through-knife') && knife) knife.injectionChannel = true;
 }
 
 const classOf = (agent: string): string =>
