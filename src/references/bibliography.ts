@@ -32,7 +32,7 @@ export const BIBLIOGRAPHY = {
   },
   jgesColorectal: {
     citation:
-      'Japanese guideline on colorectal endoscopic submucosal dissection and mucosal resection',
+      'Japanese guideline on colorectal endoscopic submucosal dissection and mucosal resection, 2nd edition, Dig Endosc 2020, doi 10.1111/den.13545',
     about: 'conditions of cure, as transcribed',
   },
   rEsd2023: {
@@ -138,7 +138,7 @@ export const BIBLIOGRAPHY = {
   },
   cusumPrograms: {
     citation:
-      'Two independent public programs for learning curves in procedures, identical in form',
+      'Wald A. Ann Math Stat 1945;16:117-186, as two independent public programs for learning curves in procedures write it',
     about: 'sequential test of a learning curve',
   },
   spiegelhalter2005: {
@@ -180,6 +180,18 @@ export const BIBLIOGRAPHY = {
   tubeArea2016: {
     citation: 'Gut 2016;65 suppl 1:A173',
     about: 'area of an oesophageal dissection from length and circumference',
+  },
+  bsgEsge2016: {
+    citation: 'Veitch AM et al. Endoscopy 2016;48:385-402; Gut 2016;65:374-389',
+    about: 'endoscopy under antiplatelet and anticoagulant drugs, British and European guideline',
+  },
+  bsgEsge2021: {
+    citation: 'Veitch AM et al. Endoscopy 2021;53:947-969',
+    about: 'endoscopy under antiplatelet and anticoagulant drugs, update 2021',
+  },
+  asiaPacific2018: {
+    citation: 'Chan FKL et al. Gut 2018;67:405-417',
+    about: 'endoscopy under antithrombotic drugs, Asia-Pacific working group guideline',
   },
   esdPractice: {
     citation: 'Common practice in endoscopic submucosal dissection, no source',
