@@ -54,7 +54,7 @@ export function readTransactionResponse(body: unknown, sent: Bundle): Transactio
 
 /** A base if any, then what `ResourceName/id` and the version need. */
 const BASE = String.raw`(?:https?://[^\s?#]{1,500}/|/)?`;
-const PLACE = String.raw`[A-Z][A-Za-z]{2,40}/${FHIR_ID}(?:/_history/${FHIR_ID})?`;
+const PLACE = `[A-Z][A-Za-z]{2,40}/${FHIR_ID}(?:/_history/${FHIR_ID})?`;
 const LOCATION = new RegExp(`^${BASE}(${PLACE})$`);
 
 /** @returns the status code at the head of `201 Created`, or 0 when there is none */

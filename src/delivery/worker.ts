@@ -55,7 +55,7 @@ export interface WorkerOptions {
 
 export interface Worker {
   start(): Promise<void>;
-  /** Claims nothing more, waits for what is in flight, gives back the rest. */
+  /** Claims nothing more, waits for what is in flight, gives back the rest; for good. */
   stop(): Promise<void>;
   health(): TargetHealth & { readonly inFlight: number };
 }
@@ -95,13 +95,17 @@ export function createWorker(deps: WorkerDeps): Worker {
     cancelTimer: () => undefined,
     unsubscribe: () => Promise.resolve(),
   };
+  let stopping: Promise<void> | undefined;
   return {
     start: async () => {
       running.active = true;
       running.unsubscribe = await deps.outbox.onQueued(() => pump(running));
       pump(running);
     },
-    stop: () => stop(running),
+    stop: () => {
+      stopping ??= stop(running);
+      return stopping;
+    },
     health: () => ({ ...running.gate.health(), inFlight: running.inFlight.size }),
   };
 }

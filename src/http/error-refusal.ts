@@ -1,9 +1,6 @@
 import { StoreUnavailable } from '../kernel/index.js';
 import { KeysUnavailable } from './keys/authenticator.js';
-import { type Refusal, Refused } from './problem-document.js';
-
-/** Seconds after which a sender may try again. Source: project definition. */
-const RETRY_AFTER = { 'Retry-After': '5' };
+import { RETRY_AFTER, type Refusal, Refused } from './problem-document.js';
 
 /** What the sender is told of an error: never its message, unless it is a refusal of ours. */
 export function refusalOf(error: unknown): Refusal {

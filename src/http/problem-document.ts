@@ -20,6 +20,9 @@ export interface Refusal {
   readonly headers?: Readonly<Record<string, string>>;
 }
 
+/** When a sender may try again, in seconds. Source: project definition. */
+export const RETRY_AFTER = { 'Retry-After': '5' } as const;
+
 /** An error that ends a request with the refusal that it carries. */
 export class Refused extends Error {
   override readonly name = 'Refused';

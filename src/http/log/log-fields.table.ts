@@ -24,7 +24,6 @@ export const LOG_FIELDS: Readonly<Record<string, (value: unknown) => boolean>> =
   /** Our own opaque id. */
   caseId: text(UUID),
   state: whole,
-  revision: whole,
   delivery: text(WORD),
   class: text(WORD),
   fault: text(WORD),
@@ -34,6 +33,4 @@ export const LOG_FIELDS: Readonly<Record<string, (value: unknown) => boolean>> =
   /** A code of PostgreSQL. */
   sqlState: text(/^([0-9A-Z]{5}|none)$/),
   port: whole,
-  settingsVersion: whole,
-  release: text(/^\d{1,6}\.\d{1,6}\.\d{1,6}$/),
 };

@@ -1,4 +1,4 @@
-import { Refused } from '../problem-document.js';
+import { RETRY_AFTER, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 
 /** Whether the process answers at all. */
@@ -17,7 +17,7 @@ export const readyz: Route = {
       throw new Refused({
         problem: 'not-ready',
         detail: 'The service is stopping.',
-        headers: { 'Retry-After': '5' },
+        headers: RETRY_AFTER,
       });
     }
     await service.ready();
