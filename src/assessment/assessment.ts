@@ -1,5 +1,5 @@
 import type { Citation, Finding } from '../kernel/index.js';
-import type { Rate } from '../rules/index.js';
+import type { Figure, Rate } from '../rules/index.js';
 import type { DefectCircumference } from './defect-circumference.js';
 import type { StrictureRisk } from './stricture-risk.js';
 
@@ -85,6 +85,8 @@ export type ScoreOutcome =
       /** Absent where no groups were published. */
       readonly group?: string;
       readonly rate?: Rate;
+      /** Further published numbers of the group, as its survival or speed. */
+      readonly figures?: readonly Figure[];
       readonly counted: readonly CountedItem[];
     }
   | {

@@ -1,17 +1,17 @@
 import type { Organ } from '../contract/index.js';
-import { determined, type Finding, indeterminate, invariant } from '../kernel/index.js';
+import { determined, type Finding, indeterminate } from '../kernel/index.js';
+import { askClass, type ClassRule } from '../rules/index.js';
 import type { DefectCircumference } from './defect-circumference.js';
 import {
   STRICTURE_BANDS,
   STRICTURE_FACTORS,
-  type StrictureBand,
-  type StrictureFactor,
+  type StrictureFactorName,
   type StrictureFlag,
 } from './stricture-risk.table.js';
 
 export interface StrictureRisk {
   readonly flag: StrictureFlag;
-  readonly factors: readonly StrictureFactor['name'][];
+  readonly factors: readonly StrictureFactorName[];
 }
 
 /** Where the defect lies and how long it is; mm. */
@@ -21,10 +21,9 @@ export interface DefectPlace {
   readonly lengthMm?: number | undefined;
 }
 
-const UPPER_OESOPHAGUS: readonly (string | undefined)[] = [
-  'oesophagus-cervical',
-  'oesophagus-upper-third',
-];
+const UPPER_OESOPHAGUS: readonly string[] = ['oesophagus-cervical', 'oesophagus-upper-third'];
+
+const RULES: Partial<Record<Organ, ClassRule<StrictureFlag>>> = STRICTURE_BANDS;
 
 /**
  * Flags the risk of a stricture by the share of the circumference that the defect takes.
@@ -38,34 +37,20 @@ export function strictureRisk(
   circumference: Finding<DefectCircumference>,
   place: DefectPlace,
 ): Finding<StrictureRisk> | undefined {
-  const bands = STRICTURE_BANDS[place.organ];
-  if (bands === undefined) return undefined;
+  const rule = RULES[place.organ];
+  if (rule === undefined) return undefined;
   if (circumference.kind === 'indeterminate') return circumference;
-  const { percent } = circumference.value;
-  const reached = bands.filter((band) => reaches(band, percent));
-  const first = reached[0];
-  if (first?.longerThanMm !== undefined && place.lengthMm === undefined) {
-    return indeterminate(['defect.longAxisMm']);
-  }
-  const band = reached.find((b) => isLongEnough(b, place.lengthMm));
-  invariant(band !== undefined, 'the lowest band starts at 0 percent');
-  const facts = {
-    percent,
-    lengthMm: place.lengthMm,
-    upperOesophagus: UPPER_OESOPHAGUS.includes(place.site),
-  };
-  const factors = STRICTURE_FACTORS.filter((f) => f.organ === place.organ && f.holds(facts));
-  return determined({ flag: band.flag, factors: factors.map(({ name }) => name) }, [
+  const { decision, remarks } = askClass(rule, {
+    defectCircumferencePercent: circumference.value.percent,
+    defectLengthMm: place.lengthMm,
+    upperOesophagus: place.site === undefined ? undefined : UPPER_OESOPHAGUS.includes(place.site),
+  });
+  // The share is known, so that only the length can be missing.
+  if (decision.kind === 'indeterminate') return indeterminate(['defect.longAxisMm']);
+  const factors = STRICTURE_FACTORS.filter((factor) => remarks.includes(factor));
+  return determined({ flag: decision.class, factors: factors.map(({ remark }) => remark) }, [
     ...circumference.cites,
-    ...band.cites,
+    ...decision.rows.flatMap(({ cites }) => cites),
     ...factors.flatMap(({ cites }) => cites),
   ]);
-}
-
-function reaches({ foot }: StrictureBand, percent: number): boolean {
-  return 'above' in foot ? percent > foot.above : percent >= foot.atLeast;
-}
-
-function isLongEnough({ longerThanMm }: StrictureBand, lengthMm: number | undefined): boolean {
-  return longerThanMm === undefined || (lengthMm !== undefined && lengthMm > longerThanMm);
 }

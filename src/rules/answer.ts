@@ -3,7 +3,7 @@ import { askClass, askScore, type ClassAnswer, type ScoreAnswer } from './ask.js
 import type { Decided } from './decide.js';
 import { missingFields, type Told } from './question.js';
 import { readTold } from './read-told.js';
-import type { ClassRule, QuantityRule, Rate, Remark, Rule, ScoreRule } from './rule.js';
+import type { ClassRule, Figure, QuantityRule, Rate, Remark, Rule, ScoreRule } from './rule.js';
 
 /** The answer of a rule to a question of bare fields; the same for every kind of rule. */
 export interface Answer {
@@ -15,6 +15,7 @@ export interface Answer {
   /** Fields without which there is no answer, as the document names them. */
   readonly missing: readonly string[];
   readonly rate?: Rate;
+  readonly figures?: readonly Figure[];
   readonly remarks: readonly Remark[];
 }
 
@@ -84,7 +85,7 @@ function fromScore(rule: ScoreRule, { total, band, remarks }: ScoreAnswer): Answ
     const { answer: text, ...rest } = open(rule, missing);
     return { ...head, ...rest, answer: `${text};range=${lowest}-${highest}` };
   }
-  const { group, rate } = band ?? {};
+  const { group, rate, figures } = band ?? {};
   const parts = [total.total, group, rate?.percent].filter((part) => part !== undefined);
   return {
     ...head,
@@ -97,6 +98,7 @@ function fromScore(rule: ScoreRule, { total, band, remarks }: ScoreAnswer): Answ
     })),
     missing: [],
     ...(rate === undefined ? {} : { rate }),
+    ...(figures === undefined ? {} : { figures }),
   };
 }
 

@@ -1,5 +1,5 @@
 import { invariant } from '../kernel/index.js';
-import { truthOf } from './condition.js';
+import { type Read, truthOf } from './condition.js';
 import { type Decision, decide } from './decide.js';
 import { addUp, type Total } from './points.js';
 import type { Told } from './question.js';
@@ -38,7 +38,7 @@ export function askClass<C extends string>(rule: ClassRule<C>, told: Told): Clas
 /** @throws InvariantError when the groups leave the total without one */
 export function askScore(rule: ScoreRule, told: Told): ScoreAnswer {
   const total = addUp(rule.items, { ...rule, told });
-  const band = total.kind === 'total' ? bandOf(rule.bands, total.total) : undefined;
+  const band = total.kind === 'total' ? bandOf(rule.bands, total.total, told) : undefined;
   return {
     rule: rule.id,
     version: rule.version,
@@ -48,8 +48,11 @@ export function askScore(rule: ScoreRule, told: Told): ScoreAnswer {
   };
 }
 
-function bandOf(bands: readonly Band[], total: number): Band | undefined {
-  const band = bands.find(({ from, to }) => from <= total && total <= to);
+function bandOf(bands: readonly Band[], total: number, told: Told): Band | undefined {
+  const band = bands.find(
+    ({ from, to, when = {} }) =>
+      from <= total && total <= to && truthOf(when, toldOnly(told)) === true,
+  );
   invariant(band !== undefined || bands.length === 0, 'a group covers every total');
   return band;
 }
@@ -58,6 +61,12 @@ function remarksBeside(remarks: readonly Remark[], told: Told, beside: string | 
   return remarks.filter(
     (remark) =>
       (remark.beside === undefined || (beside !== undefined && remark.beside.includes(beside))) &&
-      truthOf(remark.when, (field) => told[field] ?? { needs: field }) === true,
+      truthOf(remark.when, toldOnly(told)) === true,
   );
 }
+
+/** The fields as told, nothing supposed. */
+const toldOnly =
+  (told: Told): Read =>
+  (field) =>
+    told[field] ?? { needs: field };

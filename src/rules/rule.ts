@@ -34,7 +34,7 @@ export interface ClassRule<C extends string = string> extends Head {
   /** Classes whose reasons are part of the short answer. */
   readonly reasonsShown: readonly C[];
   /** The short answer of a class, where it is more than its name; or what it needs for that. */
-  readonly inWords?: (decided: C, told: Told) => string | { readonly missing: readonly string[] };
+  inWords?(decided: C, told: Told): string | { readonly missing: readonly string[] };
   readonly remarks: readonly Remark[];
 }
 
@@ -43,7 +43,7 @@ export interface ScoreRule extends Head {
   readonly kind: 'score';
   readonly items: readonly Item[];
   readonly samples: Samples;
-  /** Ascending, without gaps; absent where none was published. */
+  /** The first that fits holds; ascending, without gaps; empty where none was published. */
   readonly bands: readonly Band[];
   readonly remarks: readonly Remark[];
 }
@@ -90,8 +90,19 @@ export interface Band {
   /** Totals, ends included; Infinity for a last group that is open. */
   readonly from: number;
   readonly to: number;
+  /** What must hold beside the total. */
+  readonly when?: Condition;
   readonly rate?: Rate;
+  /** Further published numbers, which are no part of the short answer. */
+  readonly figures?: readonly Figure[];
   readonly cites: readonly Citation[];
+}
+
+/** A published number of a group, as its mean speed. */
+export interface Figure {
+  readonly says: string;
+  readonly value: number;
+  readonly unit: '%' | 'mm2/min';
 }
 
 /** A published rate. */
