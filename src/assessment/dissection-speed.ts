@@ -1,7 +1,8 @@
 import { determined, type Finding, indeterminate, minutesBetween } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 
-const SPEED = cite(
+/** What the formula of the speed rests on. */
+export const SPEED = cite(
   'esdPractice',
   'area over the time from first mucosal incision to specimen free',
   'recalled',

@@ -1,7 +1,12 @@
 import { determined, type Finding, indeterminate } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 
-const ELLIPSE = cite('esdPractice', 'specimen taken as an ellipse: pi/4 x a x b', 'recalled');
+/** What the formula of the area rests on. */
+export const ELLIPSE = cite(
+  'esdPractice',
+  'specimen taken as an ellipse: pi/4 x a x b',
+  'recalled',
+);
 const MM2_PER_CM2 = 100;
 
 /** Sizes of a pinned specimen in mm; the axes stand at right angles. */

@@ -5,5 +5,5 @@ export { keyedUuid, sha256 } from './hashing.js';
 export { compareInstants, minutesBetween } from './instant.js';
 export { InvariantError, invariant } from './invariant.js';
 export { type Checked, failed, type Problem, passed } from './problem.js';
-export { roundTo } from './rounding.js';
+export { fixedText, roundTo, trimmedText } from './rounding.js';
 export { StoreUnavailable } from './unavailable.js';

@@ -7,9 +7,9 @@ function citedIn(text: string): readonly string[] {
   return [...text.matchAll(/\bcite\(\s*'(\w+)'/g)].map(([, key = '']) => key);
 }
 
-const rules = readdirSync('src/assessment', { recursive: true, encoding: 'utf8' })
+const rules = readdirSync('src', { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.ts'))
-  .map((name) => readFileSync(`src/assessment/${name}`, 'utf8'))
+  .map((name) => readFileSync(`src/${name}`, 'utf8'))
   .join('\n');
 
 describe('the bibliography', () => {
