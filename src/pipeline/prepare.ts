@@ -2,7 +2,7 @@ import type { Bundle } from 'fhir/r4.js';
 import { type CheckedBundle, checkBundle } from '../conformance/index.js';
 import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
 import { toBundle } from '../mapping/index.js';
-import { type RecordVersion, readVersion } from '../record/index.js';
+import { foldRecord, type RecordVersion, readVersion } from '../record/index.js';
 import { mappingSettings, type PipelineSettings } from './settings.js';
 
 /** A record version as a Bundle that has passed every check. */
@@ -29,12 +29,21 @@ export function prepareStored(
   settings: PipelineSettings,
 ): (version: string) => Checked<CheckedBundle> {
   return (version) => {
-    const prepared = prepare(readVersion(version), settings);
+    const prepared = prepare(refolded(version), settings);
     return prepared.ok ? passed(prepared.value.bundle) : prepared;
   };
 }
 
 /** What would be sent for a stored version, checked or not. */
 export function toStoredBundle(version: string, settings: PipelineSettings): Bundle {
-  return toBundle(readVersion(version), mappingSettings(settings));
+  return toBundle(refolded(version), mappingSettings(settings));
+}
+
+/**
+ * A stored version as this release makes it of the same messages. What an earlier release computed
+ * may lack what mapping needs now, and a case that waits must outlive an upgrade.
+ */
+function refolded(text: string): RecordVersion {
+  const { caseId, current, earlier, settingsVersion } = readVersion(text);
+  return foldRecord(caseId, [...earlier, current], settingsVersion);
 }
