@@ -1,4 +1,5 @@
 export { type Assessment, assess } from './assess.js';
+export type { Curability, Reason, ScoreFinding, Shown, Verdict } from './assessment.js';
 export { type DefectCircumference, defectCircumference } from './defect-circumference.js';
 export { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
 export { specimenAreaCm2 } from './specimen-area.js';

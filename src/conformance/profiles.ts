@@ -8,6 +8,9 @@ import complication from '../../profiles/StructureDefinition-dr-complication.jso
   type: 'json',
 };
 import computed from '../../profiles/StructureDefinition-dr-computed.json' with { type: 'json' };
+import curability from '../../profiles/StructureDefinition-dr-curability.json' with {
+  type: 'json',
+};
 import device from '../../profiles/StructureDefinition-dr-device.json' with { type: 'json' };
 import drugGiven from '../../profiles/StructureDefinition-dr-drug-given.json' with { type: 'json' };
 import endoscopyFinding from '../../profiles/StructureDefinition-dr-endoscopy-finding.json' with {
@@ -28,6 +31,7 @@ import pathologyRequest from '../../profiles/StructureDefinition-dr-pathology-re
 import provenance from '../../profiles/StructureDefinition-dr-provenance.json' with {
   type: 'json',
 };
+import score from '../../profiles/StructureDefinition-dr-score.json' with { type: 'json' };
 import specimen from '../../profiles/StructureDefinition-dr-specimen.json' with { type: 'json' };
 import subProcedure from '../../profiles/StructureDefinition-dr-sub-procedure.json' with {
   type: 'json',
@@ -68,6 +72,7 @@ export const PROFILES: readonly Profile[] = [
   caseBundle,
   complication,
   computed,
+  curability,
   device,
   drugGiven,
   endoscopyFinding,
@@ -78,6 +83,7 @@ export const PROFILES: readonly Profile[] = [
   media,
   pathologyRequest,
   provenance,
+  score,
   specimen,
   subProcedure,
 ];

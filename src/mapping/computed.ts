@@ -5,6 +5,7 @@ import { type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
 import type { ItemKey } from './findings.table.js';
 import { type ObservationContent, specimenReference, toObservation } from './observation.js';
+import { cannotHaveSpecimen } from './specimen.js';
 import { computed, measured, type Unit } from './values.js';
 
 /** A computed number: how it is rounded, by which rule, from which other Observations. */
@@ -164,10 +165,10 @@ function factorNote(factors: readonly (keyof typeof FACTOR_TEXT)[]): Observation
 
 /** What cannot be computed is said to be absent, with the fields that would be needed. */
 function absence(context: MappingContext, missing: readonly string[]): ObservationContent {
-  const { resection, specimen } = context.fields;
-  const cannotBe = resection.outcome === 'abandoned' || specimen?.retrieved === false;
   return {
-    dataAbsentReason: cannotBe ? STRUCTURE.absent.notPerformed : STRUCTURE.absent.unknown,
+    dataAbsentReason: cannotHaveSpecimen(context)
+      ? STRUCTURE.absent.notPerformed
+      : STRUCTURE.absent.unknown,
     note: [{ text: `Not computed, because not recorded: ${missing.join(', ')}.` }],
   };
 }

@@ -9,7 +9,7 @@ export interface ObservationParts {
   readonly item: ItemKey;
   /** Only where an item occurs more than once, as for the pieces of a specimen. */
   readonly key?: string;
-  readonly profile?: 'dr-endoscopy-finding' | 'dr-computed';
+  readonly profile?: 'dr-endoscopy-finding' | 'dr-computed' | 'dr-curability' | 'dr-score';
   readonly about: FindingRow['about'];
   readonly category: FindingRow['category'];
   readonly specimen?: Reference;
@@ -18,18 +18,23 @@ export interface ObservationParts {
   readonly content: ObservationContent;
 }
 
-/** Value, components or the reason for their absence, and what a computed one rests on. */
-export type ObservationContent = Pick<
-  Observation,
-  | 'valueCodeableConcept'
-  | 'valueQuantity'
-  | 'valueDateTime'
-  | 'component'
-  | 'dataAbsentReason'
-  | 'derivedFrom'
-  | 'method'
-  | 'note'
->;
+/**
+ * Value, components or the reason for their absence, and what a computed one rests on; a status
+ * only where it is not final.
+ */
+export type ObservationContent = Partial<Pick<Observation, 'status'>> &
+  Pick<
+    Observation,
+    | 'valueCodeableConcept'
+    | 'valueQuantity'
+    | 'valueDateTime'
+    | 'component'
+    | 'dataAbsentReason'
+    | 'derivedFrom'
+    | 'method'
+    | 'interpretation'
+    | 'note'
+  >;
 
 /**
  * An Observation of the case. Its effective time is the start of the procedure, so that one date

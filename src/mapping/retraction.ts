@@ -1,3 +1,4 @@
+import type { Observation } from 'fhir/r4.js';
 import { STRUCTURE } from '../terminology/index.js';
 import type { CaseResource, Draft } from './draft.js';
 
@@ -18,7 +19,10 @@ export function retracted(
     .map((draft) => ({ key: draft.key, resource: inError(draft.resource) }));
 }
 
-/** An Observation that an earlier revision had with other content is a corrected one. */
+/**
+ * An Observation that an earlier revision had, final and with other content, is a corrected one.
+ * What was or is only preliminary is no correction: the status codes of R4 ask for a final before.
+ */
 export function corrected(
   current: readonly Draft[],
   earlier: readonly (readonly Draft[])[],
@@ -26,15 +30,20 @@ export function corrected(
   const before = earlier.flat();
   return current.map((draft) => {
     const { resource } = draft;
-    if (resource.resourceType !== 'Observation') return draft;
+    if (!isFinal(resource)) return draft;
     const said = JSON.stringify(contentOf(resource));
     const differs = before.some(
       (other) =>
-        nameOf(other) === nameOf(draft) && JSON.stringify(contentOf(other.resource)) !== said,
+        nameOf(other) === nameOf(draft) &&
+        isFinal(other.resource) &&
+        JSON.stringify(contentOf(other.resource)) !== said,
     );
     return differs ? { ...draft, resource: { ...resource, status: 'corrected' as const } } : draft;
   });
 }
+
+const isFinal = (resource: CaseResource): resource is Observation =>
+  resource.resourceType === 'Observation' && resource.status === 'final';
 
 const nameOf = ({ key, resource }: Draft): string => `${resource.resourceType}/${key}`;
 

@@ -37,6 +37,13 @@ export function toSpecimens(context: MappingContext): readonly Draft<Specimen>[]
   ];
 }
 
+/** Whether it is certain that there is nothing for a pathologist to see. */
+export function cannotHaveSpecimen({ fields }: Pick<MappingContext, 'fields'>): boolean {
+  const { resection, specimen } = fields;
+  const isLeft = resection.outcome === 'abandoned' || resection.outcome === 'not-started';
+  return isLeft || specimen?.retrieved === false;
+}
+
 /** The request to pathology that goes with the specimen. */
 export function toPathologyRequest(context: MappingContext): readonly Draft<ServiceRequest>[] {
   const { specimen, times } = context.fields;

@@ -1,10 +1,7 @@
 import { type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
+import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
-
-const CAUTION =
-  'Decision support, not a verdict: confirm against the guideline and local policy; ' +
-  'a licensed clinician decides.';
 
 const OUTCOMES = {
   'en-bloc': 'The lesion was removed en bloc.',

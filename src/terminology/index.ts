@@ -8,6 +8,13 @@ export {
 } from './code-ref.js';
 export { codeableConcept, localCoding } from './codeable-concept.js';
 export { COMPLICATIONS } from './complications.js';
+export {
+  CURABILITY_CLASSES,
+  CURABILITY_GROUPS,
+  CURABILITY_REASONS,
+  RULES,
+  SCORE_GROUPS,
+} from './curability.js';
 export { ITEMS, type ItemKey } from './items.js';
 export {
   ANSWERS,

@@ -501,6 +501,25 @@ export const LOCAL_CODES = {
       definition:
         'Japanese oesophageal squamous: submucosal or vascular invasion or vertical margin involved.',
     },
+    'kr-no-further-treatment': {
+      display: 'No further treatment',
+      definition:
+        'Korean oesophageal squamous: en bloc and complete, no deeper than the lamina propria, no vascular invasion.',
+    },
+    'kr-close-follow-up': {
+      display: 'Close follow-up',
+      definition: 'Korean oesophageal squamous: to the muscularis mucosae, no vascular invasion.',
+    },
+    'kr-undetermined': {
+      display: 'Undetermined, Korean',
+      definition:
+        'Korean oesophageal squamous: piecemeal or horizontal margin not free, of which the statement does not speak.',
+    },
+    'kr-additional-treatment': {
+      display: 'Additional treatment, Korean',
+      definition:
+        'Korean oesophageal squamous: submucosal or vascular invasion or vertical margin involved.',
+    },
     incomplete: {
       display: 'Endoscopically incomplete',
       definition: 'Lesion not fully removed; no class is given.',
@@ -1084,6 +1103,32 @@ export const LOCAL_CODES = {
     'injected-dye': {
       display: 'Dye injected',
       definition: 'Dye in the injection solution.',
+    },
+    'node-risk': {
+      display: 'Node-risk score',
+      definition: 'Points of a named published score for the risk of lymph node metastasis.',
+    },
+    'difficulty-score': {
+      display: 'Difficulty score',
+      definition:
+        'Points of a named published score for the technical difficulty of the dissection.',
+    },
+    'curability-reason': {
+      display: 'Reason for class of curability',
+      definition: 'Why the named rule set gave the class.',
+    },
+    'published-rate': {
+      display: 'Published rate',
+      definition:
+        'Share of patients with such a total in whom the predicted event was published to occur, %.',
+    },
+    'published-rate-lower': {
+      display: 'Lower limit of published rate',
+      definition: 'Lower limit of the published interval of the rate, %.',
+    },
+    'published-rate-upper': {
+      display: 'Upper limit of published rate',
+      definition: 'Upper limit of the published interval of the rate, %.',
     },
   },
   'margin-status': {
@@ -2599,6 +2644,204 @@ export const LOCAL_CODES = {
     other: {
       display: 'Other steroid',
       definition: 'Another steroid given against narrowing.',
+    },
+  },
+  'curability-group': {
+    curative: {
+      display: 'Curative',
+      definition: 'Class after which the rule set asks for no further treatment as a rule.',
+    },
+    'local-risk': {
+      display: 'Local risk',
+      definition: 'Class whose risk is a recurrence at the place of the resection.',
+    },
+    'non-curative': {
+      display: 'Non-curative',
+      definition: 'Class after which the rule set has further treatment considered.',
+    },
+    open: {
+      display: 'Open',
+      definition: 'The rule set does not settle whether the resection was curative.',
+    },
+  },
+  'curability-reason': {
+    lvi: {
+      display: 'Lymphatic or venous invasion',
+      definition: 'Tumour within a lymphatic vessel or a vein.',
+    },
+    'vertical-margin': {
+      display: 'Vertical margin involved',
+      definition: 'Tumour at the deep surface of the specimen.',
+    },
+    'vertical-margin-not-assessable': {
+      display: 'Vertical margin not assessable',
+      definition: 'The deep surface of the specimen cannot be judged.',
+    },
+    'muscle-invasion': {
+      display: 'Invasion of muscle layer',
+      definition: 'Tumour in the proper muscle layer.',
+    },
+    'deeper-than-sm1': {
+      display: 'Deeper than superficial submucosa',
+      definition: 'Submucosal invasion beyond the limit of the rule set.',
+    },
+    undifferentiated: {
+      display: 'Undifferentiated tumour',
+      definition: 'Poorly differentiated, signet-ring, mucinous or undifferentiated type.',
+    },
+    'undifferentiated-small': {
+      display: 'Undifferentiated, small',
+      definition:
+        'Gastric tumour of undifferentiated type that is intramucosal, without ulcer, and 20 mm or less.',
+    },
+    budding: {
+      display: 'Tumour budding',
+      definition: 'Budding of grade 2 or 3 at the invasive front.',
+    },
+    'margin-or-piecemeal-with-sm': {
+      display: 'Margin or piecemeal with submucosal invasion',
+      definition: 'Horizontal margin involved or piecemeal, with submucosal invasion.',
+    },
+    'size-limit-exceeded': {
+      display: 'Size limit exceeded',
+      definition: 'Larger than the rule set allows for the depth.',
+    },
+    'ulcerated-size-limit': {
+      display: 'Ulcerated beyond size limit',
+      definition: 'Ulcerated and larger than the rule set allows for an ulcerated tumour.',
+    },
+    'ulcerated-submucosal': {
+      display: 'Ulcerated with submucosal invasion',
+      definition: 'Ulcer or scar together with submucosal invasion.',
+    },
+    ulcerated: {
+      display: 'Ulcerated',
+      definition: 'Ulcer or scar within the tumour.',
+    },
+    'horizontal-margin': {
+      display: 'Horizontal margin',
+      definition: 'Tumour at the mucosal edge of the specimen, or the edge not assessable.',
+    },
+    piecemeal: {
+      display: 'Piecemeal',
+      definition: 'Removed in more than one piece.',
+    },
+    'lymphatic-invasion': {
+      display: 'Lymphatic invasion',
+      definition: 'Tumour within a lymphatic vessel.',
+    },
+    'venous-invasion': {
+      display: 'Venous invasion',
+      definition: 'Tumour within a vein.',
+    },
+    'vascular-invasion': {
+      display: 'Vascular invasion',
+      definition: 'Tumour within a lymphatic vessel or a vein, whichever the rule set counts.',
+    },
+    'submucosal-invasion': {
+      display: 'Submucosal invasion',
+      definition: 'Tumour in the submucosa, at whatever depth.',
+    },
+    'deep-submucosa': {
+      display: 'Deep submucosal invasion',
+      definition: 'Submucosal invasion of 1000 um or more.',
+    },
+    'poorly-differentiated': {
+      display: 'Poorly differentiated',
+      definition: 'Poorly differentiated, signet-ring or mucinous carcinoma.',
+    },
+    'undifferentiated-part': {
+      display: 'Undifferentiated part',
+      definition: 'Undifferentiated part that is too long, or within the submucosal invasion.',
+    },
+    'undifferentiated-not-r0': {
+      display: 'Undifferentiated without R0',
+      definition:
+        'Undifferentiated tumour, piecemeal or with a horizontal margin that is not free.',
+    },
+  },
+  rule: {
+    'esge-esd-2022': {
+      display: 'ESGE 2022',
+      definition: 'Curability of endoscopic submucosal dissection.',
+    },
+    'jges-jgca-2021': {
+      display: 'JGES and JGCA 2021',
+      definition: 'Curability in the stomach.',
+    },
+    'jsccr-2019': {
+      display: 'JSCCR 2019',
+      definition: 'Curability of pT1 cancer of colon and rectum.',
+    },
+    'jges-jes-2020': {
+      display: 'JGES and JES 2020',
+      definition: 'Curability of squamous tumours of the oesophagus.',
+    },
+    'kr-2020': {
+      display: 'Korea 2020',
+      definition: 'Curability of squamous tumours of the oesophagus, Korean guideline.',
+    },
+    'best-j': {
+      display: 'BEST-J',
+      definition: 'Score of bleeding after dissection in the stomach.',
+    },
+    ecura: {
+      display: 'eCura',
+      definition: 'Score of lymph node metastasis after non-curative dissection in the stomach.',
+    },
+    limoges: {
+      display: 'Limoges',
+      definition: 'Score of bleeding after colorectal dissection.',
+    },
+    'kr-colorectal-bleeding': {
+      display: 'Korean colorectal bleeding score',
+      definition: 'Score of bleeding after colorectal dissection.',
+    },
+    'colorectal-difficulty-2021': {
+      display: 'Colorectal difficulty 2021',
+      definition: 'Score of technical difficulty of colorectal dissection.',
+    },
+    'colorectal-difficulty-2023': {
+      display: 'Colorectal difficulty 2023',
+      definition: 'Score of technical difficulty of colorectal dissection, revised.',
+    },
+    'colorectal-difficulty-matsumoto-2019': {
+      display: 'Colorectal difficulty, Matsumoto 2019',
+      definition: 'Score of technical difficulty of colorectal dissection.',
+    },
+  },
+  'score-group': {
+    low: {
+      display: 'Low',
+      definition: 'Lowest group of the risk that the named score predicts.',
+    },
+    'low-medium': {
+      display: 'Low to medium',
+      definition: 'Lower of the two groups of the risk that the named score predicts.',
+    },
+    intermediate: {
+      display: 'Intermediate',
+      definition: 'Group in the middle of the named score.',
+    },
+    high: {
+      display: 'High',
+      definition: 'Group of high risk of the named score.',
+    },
+    'very-high': {
+      display: 'Very high',
+      definition: 'Group of very high risk of the named score.',
+    },
+    easy: {
+      display: 'Easy',
+      definition: 'Dissection expected to be easy by the named score.',
+    },
+    difficult: {
+      display: 'Difficult',
+      definition: 'Dissection expected to be difficult by the named score.',
+    },
+    'very-difficult': {
+      display: 'Very difficult',
+      definition: 'Dissection expected to be very difficult by the named score.',
     },
   },
 } as const;

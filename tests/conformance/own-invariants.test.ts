@@ -9,8 +9,10 @@ import {
   OWN_INVARIANTS,
 } from '../../src/conformance/own-invariants.js';
 import { subjectOf } from '../../src/conformance/resource-check.js';
-import { edited } from '../faults/edit.js';
+import { type Edit, edited } from '../faults/edit.js';
 import { OWN_FAULTS, type OwnFault } from '../faults/own-faults.js';
+import { sampleFindings } from './sample-findings.js';
+import { local } from './sample-parts.js';
 import { SAMPLES } from './sample-variants.js';
 
 const PUBLISHED = new Set([...OWN_INVARIANTS.values()].flat().map(({ key }) => key));
@@ -60,6 +62,64 @@ describe('the published rules of our own', () => {
     const said = [...result.warnings, ...(result.ok ? [] : result.problems)];
     const named = Object.hasOwn(REFUSED_EARLIER, fault.rule) ? 'r4-form' : fault.rule;
     expect(said.map(({ rule }) => rule)).toContain(named);
+  });
+});
+
+/** @returns keys of our own rules that the sample breaks once it is changed */
+const keysAfter = (sample: keyof typeof SAMPLES, ...edits: readonly Edit[]): readonly string[] =>
+  ownKeys(edited(SAMPLES[sample](), edits));
+
+describe('a final class of curability', () => {
+  const classes = 'Observation.curability/valueCodeableConcept/coding';
+  const inPathology: Edit = { at: 'DiagnosticReport.pathology/status', set: 'partial' };
+
+  it.each(['no-rule', 'incomplete'])('needs no pathology report where it is %s', (code) => {
+    const other: Edit = { at: `${classes}/0/code`, set: code };
+    const group: Edit = { at: `${classes}/1/code`, set: 'open' };
+    const concluded: Edit = {
+      at: 'DiagnosticReport.endoscopy/conclusionCode/0/coding/0/code',
+      set: code,
+    };
+    expect(keysAfter('reported', inPathology, other, group, concluded)).toEqual([]);
+    expect(keysAfter('reported', inPathology)).toEqual(['dr-cli-4']);
+  });
+
+  it('may rest on a report of the laboratory, which is not ours', () => {
+    const theirs: Edit = {
+      at: 'Procedure.esd/report/-',
+      set: { reference: 'DiagnosticReport/of-the-laboratory' },
+    };
+    expect(keysAfter('reported', inPathology, theirs)).toEqual([]);
+  });
+
+  it.each([
+    ['a lateral margin that is not free', 'Observation.lateral-margin', 'margin-status', 'hmx'],
+    ['a vertical margin that is not free', 'Observation.vertical-margin', 'margin-status', 'vmx'],
+    ['several pieces', 'Observation.en-bloc', 'resection-integrity', 'piecemeal'],
+  ])('is not curative with %s', (_name, finding, set, code) => {
+    const edit: Edit = { at: `${finding}/valueCodeableConcept`, set: local(set, code) };
+    expect(keysAfter('reported', edit)).toEqual(['dr-cli-2']);
+    expect(keysAfter('non-curative', edit)).toEqual([]);
+  });
+
+  it('is never the word indeterminate', () => {
+    const edit: Edit = { at: `${classes}/0/code`, set: 'indeterminate' };
+    expect(keysAfter('incomplete', edit)).toContain('dr-r-cur-1');
+  });
+});
+
+describe('a preliminary verdict', () => {
+  const signed: Edit = { at: 'DiagnosticReport.endoscopy/status', set: 'final' };
+  const last = sampleFindings().length - 1;
+  const leftOut: Edit = { at: `DiagnosticReport.endoscopy/result/${last}` };
+
+  it('may stand outside of a report that was signed at once, and must not stand within it', () => {
+    expect(keysAfter('pending', signed, leftOut)).toEqual(['dr-dr-6']);
+    expect(keysAfter('pending', signed)).toEqual(['dr-dr-3', 'dr-dr-6']);
+  });
+
+  it('must not stand outside of a report that is still preliminary itself', () => {
+    expect(keysAfter('pending', leftOut)).toEqual(['dr-dr-4']);
   });
 });
 

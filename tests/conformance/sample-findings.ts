@@ -1,5 +1,5 @@
-import type { BundleEntry, Observation } from 'fhir/r4.js';
-import { coded, local, observation, quantity, to } from './sample-parts.js';
+import type { BundleEntry, CodeableConcept, Observation } from 'fhir/r4.js';
+import { BASE, coded, local, observation, quantity, to } from './sample-parts.js';
 
 const ABSENT = 'http://terminology.hl7.org/CodeSystem/data-absent-reason';
 
@@ -12,6 +12,16 @@ const chosen = (item: string, set: string, code: string) =>
 /** A computed answer: it names its rule, and its inputs where these are Observations. */
 const computed = (item: string, method: string, rest: Partial<Observation>) =>
   observation('dr-computed', item, { method: local('computation', method), ...rest });
+
+/** The first version of a rule of this package. */
+const byRule = (code: string): CodeableConcept => ({
+  coding: [{ system: `${BASE}/CodeSystem/rule`, version: '1', code }],
+});
+
+const rate = (item: string, percent: number) => ({
+  code: local('esd-observation', item),
+  valueQuantity: quantity(percent, '%'),
+});
 
 /** What was seen, measured and computed in the sample case. */
 export function sampleFindings(): readonly BundleEntry[] {
@@ -59,13 +69,18 @@ export function sampleFindings(): readonly BundleEntry[] {
       derivedFrom: [to('Observation', 'specimen-area'), to('Observation', 'dissection-duration')],
       valueQuantity: quantity(8.16, 'cm2/h'),
     }),
-    observation('dr-computed', 'bleeding-risk-score', {
-      method: { text: 'a published score' },
+    observation('dr-score', 'bleeding-risk-score', {
+      method: byRule('best-j'),
       valueQuantity: quantity(2, '{score}'),
-      interpretation: [{ text: 'intermediate' }],
+      interpretation: [local('score-group', 'intermediate')],
+      component: [
+        rate('published-rate', 6.1),
+        rate('published-rate-lower', 4.8),
+        rate('published-rate-upper', 7.8),
+      ],
     }),
-    observation('dr-computed', 'curability', {
-      method: { text: 'a published rule set' },
+    observation('dr-curability', 'curability', {
+      method: byRule('esge-esd-2022'),
       status: 'preliminary',
       dataAbsentReason: coded(ABSENT, 'temp-unknown', 'Temporarily Unknown'),
     }),

@@ -1,5 +1,5 @@
-import type { Bundle, BundleEntry } from 'fhir/r4.js';
-import { edited } from '../faults/edit.js';
+import type { Bundle, BundleEntry, CodeableConcept } from 'fhir/r4.js';
+import { type Edit, edited } from '../faults/edit.js';
 import { imageLink, sampleBundle } from './sample-bundle.js';
 import {
   coded,
@@ -27,10 +27,18 @@ function reportedBundle(): Bundle {
     { at: 'Specimen.A/status', set: 'unavailable' },
     { at: 'ServiceRequest.pathology/status', set: 'completed' },
     { at: 'DiagnosticReport.endoscopy/status', set: 'final' },
-    { at: 'Observation.curability/status', set: 'final' },
+    ...verdict('esge-very-low-risk', 'curative'),
+    {
+      at: 'DiagnosticReport.endoscopy/conclusionCode',
+      set: [classOf('esge-very-low-risk', 'curative')],
+    },
     { at: 'Procedure.esd/report/-', set: to('DiagnosticReport', 'pathology') },
   ]);
   return withEntries(bundle, [
+    observation('dr-pathology-finding', 'lateral-margin', {
+      specimen: to('Specimen', 'A'),
+      valueCodeableConcept: local('margin-status', 'hm0'),
+    }),
     observation('dr-pathology-finding', 'vertical-margin', {
       specimen: to('Specimen', 'A'),
       valueCodeableConcept: local('margin-status', 'vm0'),
@@ -46,10 +54,51 @@ function reportedBundle(): Bundle {
       effectivePeriod: { start: STARTED, end: ENDED },
       issued: STATED,
       performer: [UNIT],
-      result: [to('Observation', 'vertical-margin')],
+      result: [to('Observation', 'lateral-margin'), to('Observation', 'vertical-margin')],
     }),
   ]);
 }
+
+/** The sample with a pathology report after which further treatment is considered. */
+const nonCurativeBundle = (): Bundle =>
+  edited(reportedBundle(), [
+    {
+      at: 'Observation.curability/valueCodeableConcept',
+      set: classOf('esge-high-risk', 'non-curative'),
+    },
+    {
+      at: 'Observation.curability/component',
+      set: [
+        {
+          code: local('esd-observation', 'curability-reason'),
+          valueCodeableConcept: local('curability-reason', 'lvi'),
+        },
+      ],
+    },
+    {
+      at: 'DiagnosticReport.endoscopy/conclusionCode/0',
+      set: classOf('esge-high-risk', 'non-curative'),
+    },
+  ]);
+
+/** The sample with a verdict that no pathologist could change. */
+const incompleteBundle = (): Bundle => edited(sampleBundle(), verdict('incomplete', 'open'));
+
+/** Edits by which the awaited verdict of the sample is given. */
+const verdict = (code: string, group: string): readonly Edit[] => [
+  { at: 'Observation.curability/status', set: 'final' },
+  { at: 'Observation.curability/dataAbsentReason' },
+  { at: 'Observation.curability/valueCodeableConcept', set: classOf(code, group) },
+];
+
+/** A class of curability with its coarse group. */
+const classOf = (code: string, group: string): CodeableConcept => ({
+  coding: [
+    ...(local('curability', code).coding ?? []),
+    ...(local('curability-group', group).coding ?? []),
+  ],
+  text: code,
+});
 
 /** The sample as it is sent once the case was withdrawn. */
 function withdrawnBundle(): Bundle {
@@ -191,6 +240,8 @@ function takenBackSpecimen(): BundleEntry {
 export const SAMPLES = {
   pending: sampleBundle,
   reported: reportedBundle,
+  'non-curative': nonCurativeBundle,
+  incomplete: incompleteBundle,
   withdrawn: withdrawnBundle,
   'not done': notDoneBundle,
   conditional: conditionalBundle,

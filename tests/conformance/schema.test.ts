@@ -159,6 +159,7 @@ describe('the gate', () => {
     const signed = edited(sampleBundle(), [
       { at: 'DiagnosticReport.endoscopy/status', set: 'final' },
       { at: 'Observation.curability/status', set: 'final' },
+      { at: 'Observation.curability/dataAbsentReason', set: { text: 'not known' } },
     ]);
     expect(checkBundle(signed).ok).toBe(false);
     expect(checkBundle(signed, ['dr-dr-6']).ok).toBe(true);

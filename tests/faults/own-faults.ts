@@ -15,6 +15,8 @@ export interface OwnFault {
 }
 
 const all = (type: string): string => `entry.resource.ofType(${type})`;
+const VERDICT = `${all('Observation')}.where(meta.profile.where($this.endsWith('/dr-curability')).exists()).value.ofType(CodeableConcept).coding`;
+const REASON = `${all('Observation')}.component.where(code.coding.code = 'curability-reason')`;
 const FOREIGN = 'https://elsewhere.example/StructureDefinition/other';
 const KNIFE = to('Device', 'knife');
 const UNKNOWN_URL = 'urn:uuid:00000000-0000-8000-8000-000000000000';
@@ -373,6 +375,7 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     fault: [
       { at: 'DiagnosticReport.endoscopy/status', set: 'final' },
       { at: 'Observation.curability/status', set: 'final' },
+      { at: 'Observation.curability/dataAbsentReason', set: { text: 'not known' } },
     ],
   },
   {
@@ -380,6 +383,34 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     sample: 'reported',
     subject: `${all('DiagnosticReport')}.where(category.coding.where(code = 'SP').exists()).issued`,
     fault: [{ at: 'DiagnosticReport.pathology/issued', set: '2026-03-02T10:00:00+01:00' }],
+  },
+  {
+    rule: 'dr-dr-8',
+    sample: 'reported',
+    subject: `${all('DiagnosticReport')}.conclusionCode`,
+    fault: [
+      {
+        at: 'DiagnosticReport.endoscopy/conclusionCode/0',
+        set: local('curability', 'esge-low-risk'),
+      },
+    ],
+  },
+  {
+    rule: 'dr-cli-2',
+    sample: 'reported',
+    subject: `${VERDICT}.where(system.endsWith('/curability-group') and code = 'curative')`,
+    fault: [
+      {
+        at: 'Observation.lateral-margin/valueCodeableConcept',
+        set: local('margin-status', 'hm1'),
+      },
+    ],
+  },
+  {
+    rule: 'dr-cli-4',
+    sample: 'reported',
+    subject: VERDICT,
+    fault: [{ at: 'DiagnosticReport.pathology/status', set: 'preliminary' }],
   },
   {
     rule: 'dr-prv-1',
@@ -454,8 +485,68 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     rule: 'dr-r-obs-9',
     sample: 'pending',
     subject: `${all('Observation')}.where(meta.profile.where($this.endsWith('dr-computed')).exists())`,
-    fault: [{ at: 'Observation.curability/method' }],
+    fault: [{ at: 'Observation.procedure-duration/method' }],
     also: ['dr-obs-9'],
+  },
+  {
+    rule: 'dr-r-rul-1',
+    sample: 'pending',
+    subject: `${all('Observation')}.method.coding.version`,
+    fault: [{ at: 'Observation.curability/method/coding/0/version' }],
+  },
+  {
+    rule: 'dr-r-cur-1',
+    sample: 'reported',
+    subject: VERDICT,
+    fault: [{ at: 'Observation.curability/valueCodeableConcept/coding/1' }],
+  },
+  {
+    rule: 'dr-r-cur-2',
+    sample: 'pending',
+    subject: `${all('Observation')}.where(status = 'preliminary').dataAbsentReason`,
+    fault: [{ at: 'Observation.curability/status', set: 'final' }],
+  },
+  {
+    rule: 'dr-r-cur-3',
+    sample: 'non-curative',
+    subject: REASON,
+    fault: [
+      {
+        at: 'Observation.curability/component/0/valueCodeableConcept',
+        set: { text: 'another reason' },
+      },
+    ],
+  },
+  {
+    rule: 'dr-r-cur-4',
+    sample: 'non-curative',
+    subject: REASON,
+    fault: [
+      { at: 'Observation.curability/valueCodeableConcept' },
+      { at: 'Observation.curability/dataAbsentReason', set: { text: 'not known' } },
+      { at: 'DiagnosticReport.endoscopy/conclusionCode' },
+    ],
+  },
+  {
+    rule: 'dr-r-sco-1',
+    sample: 'pending',
+    subject: `${all('Observation')}.value.ofType(Quantity).where(code = '{score}')`,
+    fault: [{ at: 'Observation.bleeding-risk-score/valueQuantity/value', set: 2.5 }],
+  },
+  {
+    rule: 'dr-r-sco-2',
+    sample: 'pending',
+    subject: `${all('Observation')}.interpretation`,
+    fault: [
+      { at: 'Observation.bleeding-risk-score/valueQuantity' },
+      { at: 'Observation.bleeding-risk-score/dataAbsentReason', set: { text: 'not known' } },
+    ],
+  },
+  {
+    rule: 'dr-r-sco-3',
+    sample: 'pending',
+    subject: `${all('Observation')}.component.where(code.coding.code = 'published-rate-upper')`,
+    fault: [{ at: 'Observation.bleeding-risk-score/component/2/valueQuantity/value', set: 6 }],
   },
   {
     rule: 'dr-r-pro-1',

@@ -1,6 +1,15 @@
 import { compare, type Operator, plainValues } from './compare.js';
 import { isListOfLiterals, ofRootAlone } from './root.js';
-import { asNodes, NOTHING, onlyText, type Step, textNodes, truth, Unanswered } from './step.js';
+import {
+  asNodes,
+  NOTHING,
+  numberNodes,
+  onlyText,
+  type Step,
+  textNodes,
+  truth,
+  Unanswered,
+} from './step.js';
 import { type Syntax, textOf } from './syntax.js';
 
 /** @returns the operator at work on two sides, or undefined where it is not known here */
@@ -33,6 +42,8 @@ export function operation(
           (node) => (node === undefined ? [] : [node]),
         );
       };
+    case 'mod':
+      return remainder(left, right);
     case '&':
       return (self, run) =>
         textNodes((onlyText(left(self, run)) ?? '') + (onlyText(right(self, run)) ?? ''));
@@ -43,6 +54,20 @@ export function operation(
 
 const comparison = (operator: Operator, left: Step, right: Step): Step => {
   return (self, run) => compare(operator, left(self, run), right(self, run));
+};
+
+/** Of whole numbers only, where JavaScript and the decimals of FHIRPath agree. */
+const remainder = (left: Step, right: Step): Step => {
+  return (self, run) => {
+    const [a, ...more] = left(self, run).map(({ value }) => value);
+    const [b, ...others] = right(self, run).map(({ value }) => value);
+    if (a === undefined || b === undefined) return NOTHING;
+    const areWhole = [a, b].every(Number.isSafeInteger) && more.length + others.length === 0;
+    if (!areWhole || typeof a !== 'number' || typeof b !== 'number' || a < 0 || b <= 0) {
+      throw new Unanswered('remainder of anything but whole numbers');
+    }
+    return numberNodes(a % b);
+  };
 };
 
 /** Three-valued logic; the right side is looked at only where the left does not decide. */

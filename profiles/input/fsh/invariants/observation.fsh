@@ -41,7 +41,7 @@ Expression: "entry.resource.ofType(Observation).select(hasMember.combine(derived
 Invariant: dr-obs-9
 Description: "A computed Observation (profile dr-computed, or an item that is always computed) names its inputs or its rule"
 Severity: #error
-Expression: "entry.resource.ofType(Observation).where(status != 'entered-in-error').where(meta.profile.where($this.endsWith('/dr-computed')).exists() or code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code in ('specimen-area' | 'dissection-speed' | 'procedure-duration' | 'dissection-duration' | 'stricture-risk' | 'curability' | 'bleeding-risk-score')).exists()).all(derivedFrom.exists() or method.exists())"
+Expression: "entry.resource.ofType(Observation).where(status != 'entered-in-error').where(meta.profile.where($this.endsWith('/dr-computed')).exists() or code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code in ('specimen-area' | 'dissection-speed' | 'procedure-duration' | 'dissection-duration' | 'stricture-risk' | 'curability' | 'bleeding-risk-score' | 'node-risk' | 'difficulty-score')).exists()).all(derivedFrom.exists() or method.exists())"
 
 Invariant: dr-obs-10
 Description: "A pathology Observation refers to a Specimen of the Bundle"

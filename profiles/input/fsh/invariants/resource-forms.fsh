@@ -28,6 +28,46 @@ Description: "A valid computed Observation names its inputs or its rule"
 Severity: #error
 Expression: "status = 'entered-in-error' or derivedFrom.exists() or method.exists()"
 
+Invariant: dr-r-rul-1
+Description: "The method is one rule of this package, with the version of the rule"
+Severity: #error
+Expression: "method.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/rule').count() = 1 and method.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/rule').version.exists()"
+
+Invariant: dr-r-cur-1
+Description: "A verdict is one class and one coarse group; what is indeterminate is no class"
+Severity: #error
+Expression: "value.empty() or (value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/curability' and code != 'indeterminate').count() = 1 and value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/curability-group').count() = 1)"
+
+Invariant: dr-r-cur-2
+Description: "A verdict whose answer is only awaited is not called final"
+Severity: #error
+Expression: "dataAbsentReason.coding.where(code = 'temp-unknown').exists() implies status in ('registered' | 'preliminary' | 'entered-in-error')"
+
+Invariant: dr-r-cur-3
+Description: "A component is a reason, by a code of the reasons of this package"
+Severity: #error
+Expression: "component.all(code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code = 'curability-reason').exists() and value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/curability-reason').exists())"
+
+Invariant: dr-r-cur-4
+Description: "Reasons stand beside a class only"
+Severity: #error
+Expression: "value.exists() or component.empty()"
+
+Invariant: dr-r-sco-1
+Description: "A total is a whole number of points, not below zero"
+Severity: #error
+Expression: "value.empty() or (value.ofType(Quantity).code = '{score}' and value.ofType(Quantity).value >= 0 and value.ofType(Quantity).value mod 1 = 0)"
+
+Invariant: dr-r-sco-2
+Description: "A group and a published rate stand beside a total only"
+Severity: #error
+Expression: "value.exists() or (interpretation.empty() and component.empty())"
+
+Invariant: dr-r-sco-3
+Description: "A published rate lies between the limits of its interval"
+Severity: #error
+Expression: "component.where(code.coding.code = 'published-rate-lower').empty() or (component.where(code.coding.code = 'published-rate-lower').value.ofType(Quantity).value <= component.where(code.coding.code = 'published-rate').value.ofType(Quantity).value and component.where(code.coding.code = 'published-rate').value.ofType(Quantity).value <= component.where(code.coding.code = 'published-rate-upper').value.ofType(Quantity).value)"
+
 Invariant: dr-r-pro-1
 Description: "A completed Procedure starts before it ends"
 Severity: #error

@@ -62,6 +62,9 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-dr-5
 * obeys dr-dr-6
 * obeys dr-dr-7
+* obeys dr-dr-8
+* obeys dr-cli-2
+* obeys dr-cli-4
 * obeys dr-prv-1
 * obeys dr-prv-2
 * obeys dr-med-1

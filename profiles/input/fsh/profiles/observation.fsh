@@ -27,3 +27,39 @@ Title: "Computed answer"
 Description: "Area, speed, duration, score, risk or class: computed from named inputs by a named rule."
 * insert ObservationOfTheCase
 * obeys dr-r-obs-9
+
+Profile: Curability
+Parent: Observation
+Id: dr-curability
+Title: "Curability of the resection"
+Description: "The class by a named rule set with its coarse group and reasons, or why there is none yet."
+* insert ObservationOfTheCase
+* focus 1..1
+* method 1..1
+* method from https://dissection-records.example/fhir/ValueSet/rule (required)
+* value[x] only CodeableConcept
+* value[x] from https://dissection-records.example/fhir/ValueSet/curability (required)
+* obeys dr-r-obs-9
+* obeys dr-r-rul-1
+* obeys dr-r-cur-1
+* obeys dr-r-cur-2
+* obeys dr-r-cur-3
+* obeys dr-r-cur-4
+
+Profile: Score
+Parent: Observation
+Id: dr-score
+Title: "Published score"
+Description: "The points of a named score with its published group and rate, or why there are none."
+* insert ObservationOfTheCase
+* focus 1..1
+* method 1..1
+* method from https://dissection-records.example/fhir/ValueSet/rule (required)
+* value[x] only Quantity
+* interpretation 0..1
+* interpretation from https://dissection-records.example/fhir/ValueSet/score-group (extensible)
+* obeys dr-r-obs-9
+* obeys dr-r-rul-1
+* obeys dr-r-sco-1
+* obeys dr-r-sco-2
+* obeys dr-r-sco-3
