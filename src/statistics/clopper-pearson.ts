@@ -1,7 +1,7 @@
-import jstat from 'jstat';
 import { determined, type Finding, indeterminate } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 import { type Counts, checkCounts, checkShare, type Interval } from './counts.js';
+import { betaQuantile } from './distributions.js';
 
 export const CLOPPER_PEARSON_CITES = [
   cite('clopperPearson1934', 'exact interval; as quantiles of beta distributions', 'recalled'),
@@ -26,8 +26,8 @@ export function clopperPearsonInterval(counts: Counts, level: number): Finding<I
   const tail = (1 - level) / 2;
   return determined(
     {
-      lower: events === 0 ? 0 : jstat.beta.inv(tail, events, of - events + 1),
-      upper: events === of ? 1 : jstat.beta.inv(1 - tail, events + 1, of - events),
+      lower: events === 0 ? 0 : betaQuantile(tail, events, of - events + 1),
+      upper: events === of ? 1 : betaQuantile(1 - tail, events + 1, of - events),
     },
     CLOPPER_PEARSON_CITES,
   );

@@ -1,7 +1,7 @@
-import jstat from 'jstat';
 import { invariant } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 import { checkShare, type Interval } from './counts.js';
+import { binomialOrFewer } from './distributions.js';
 
 export const FUNNEL_CITES = [
   cite('spiegelhalter2005', 'control limits of a proportion, normal form', 'published'),
@@ -53,7 +53,7 @@ function fewest(probability: number, of: number, tail: number): number {
   let found = of;
   while (found - below > 1) {
     const middle = Math.floor((below + found) / 2);
-    if (jstat.binomial.cdf(middle, of, probability) > tail) found = middle;
+    if (binomialOrFewer(middle, of, probability) > tail) found = middle;
     else below = middle;
   }
   return found;

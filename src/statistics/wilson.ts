@@ -1,7 +1,7 @@
-import jstat from 'jstat';
 import { determined, type Finding, indeterminate } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 import { type Counts, checkCounts, checkShare, type Interval } from './counts.js';
+import { normalQuantile } from './distributions.js';
 
 export const WILSON_CITES = [
   cite('newcombe1998', 'method 3: score interval without continuity correction', 'recalled'),
@@ -22,7 +22,7 @@ export function wilsonInterval(counts: Counts, level: number): Finding<Interval>
   checkShare('a level', level);
   const { events, of } = counts;
   if (of === 0) return indeterminate(['of']);
-  const z = jstat.normal.inv((1 + level) / 2, 0, 1);
+  const z = normalQuantile((1 + level) / 2);
   const centre = events + z ** 2 / 2;
   const half = z * Math.sqrt((events * (of - events)) / of + z ** 2 / 4);
   const weight = of + z ** 2;
