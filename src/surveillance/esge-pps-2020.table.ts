@@ -104,8 +104,7 @@ const TABLE: TableOf<Question, FollowUpRow> = [
       polypType: { is: SERRATED },
       histology: { is: ['low-grade-dysplasia'] },
     }),
-    leads('COL-1', 'many-adenomas', 'five adenomas or more', {
-      polypType: { is: ['adenoma'] },
+    leads('COL-1', 'many-adenomas', 'five adenomas or more, whatever was resected', {
       count: { atLeast: 5 },
     }),
   ],
