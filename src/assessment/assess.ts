@@ -1,46 +1,65 @@
-import type { CaseFields } from '../contract/index.js';
-import type { Finding } from '../kernel/index.js';
-import { type DefectCircumference, defectCircumference } from './defect-circumference.js';
+import type { CaseFields, Organ, PathologyFields, UnitSettings } from '../contract/index.js';
+import type { Told } from '../rules/index.js';
+import type { Assessment } from './assessment.js';
+import { classBy } from './curability/class-by.js';
+import { assessCurability } from './curability/curability.js';
+import { toCurabilityQuestion } from './curability/from-record.js';
+import type { RuleSetId } from './curability/rule-sets.js';
+import { defectCircumference } from './defect-circumference.js';
 import { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
+import { assessScores } from './scores/of-record.js';
 import { specimenAreaCm2 } from './specimen-area.js';
-import { type StrictureRisk, strictureRisk } from './stricture-risk.js';
+import { strictureRisk } from './stricture-risk.js';
 
 /** Version of all rules of this folder; rises with every change of a rule. */
-const RULES_VERSION = '1';
+const RULES_VERSION = '2';
 
-/** What a case means; numbers unrounded. */
-export interface Assessment {
-  readonly rulesVersion: string;
-  readonly procedureMin: Finding<number>;
-  readonly dissectionMin: Finding<number>;
-  readonly specimenAreaCm2: Finding<number>;
-  readonly speedCm2PerH: Finding<number>;
-  readonly defectCircumference: Finding<DefectCircumference>;
-  /** Absent for an organ without a published threshold. */
-  readonly strictureRisk?: Finding<StrictureRisk>;
+/** What is known of a dissection: the case as sent, and the report on its specimen. */
+export interface Known {
+  readonly fields: CaseFields;
+  readonly report?: PathologyFields;
 }
 
+/** What of the unit's settings changes an assessment. */
+export type UnitRules = Pick<UnitSettings, 'curabilityRules'>;
+
 /**
- * Computes everything that a case allows; decides nothing by itself.
+ * Computes everything that a record allows; decides nothing by itself.
  *
  * Source: the rules that it calls.
  */
-export function assess(sent: CaseFields): Assessment {
-  const area = specimenAreaCm2(sent.specimen ?? {});
-  const minutes = dissectionMin(sent.times);
-  const circumference = defectCircumference(sent.defect ?? {});
+export function assess({ fields, report }: Known, unit: UnitRules): Assessment {
+  const { lesion, specimen, times, defect } = fields;
+  const area = specimenAreaCm2(specimen ?? {});
+  const minutes = dissectionMin(times);
+  const circumference = defectCircumference(defect ?? {});
   const risk = strictureRisk(circumference, {
-    organ: sent.lesion.organ,
-    site: sent.lesion.site,
-    lengthMm: sent.defect?.longAxisMm,
+    organ: lesion.organ,
+    site: lesion.site,
+    lengthMm: defect?.longAxisMm,
   });
+  const question = toCurabilityQuestion(fields, report);
   return {
     rulesVersion: RULES_VERSION,
-    procedureMin: procedureMin(sent.times),
+    procedureMin: procedureMin(times),
     dissectionMin: minutes,
     specimenAreaCm2: area,
     speedCm2PerH: speedCm2PerH(area, minutes),
     defectCircumference: circumference,
     ...(risk === undefined ? {} : { strictureRisk: risk }),
+    curability: assessCurability(
+      question,
+      lesion.organ,
+      chosenFor(lesion.organ, unit),
+      report === undefined,
+    ),
+    scores: assessScores(fields, report, japaneseGastricClass(lesion.organ, question)),
   };
 }
+
+/** No set speaks of the duodenum: the default one says so. */
+const chosenFor = (organ: Organ, { curabilityRules }: UnitRules): RuleSetId =>
+  organ === 'duodenum' ? 'esge-esd-2022' : curabilityRules[organ];
+
+const japaneseGastricClass = (organ: Organ, question: Told): string | undefined =>
+  organ === 'stomach' ? classBy('jges-jgca-2021', question) : undefined;

@@ -13,6 +13,9 @@ export interface Assessment {
   readonly defectCircumference: Finding<DefectCircumference>;
   /** Absent for an organ without a published threshold. */
   readonly strictureRisk?: Finding<StrictureRisk>;
+  readonly curability: Curability;
+  /** The published scores that concern the organ; empty for an organ without one. */
+  readonly scores: readonly ScoreFinding[];
 }
 
 /** Whether a patient is cured by the resection, by the unit's rule set and by others. */

@@ -1,7 +1,18 @@
-export { type Assessment, assess } from './assess.js';
-export type { Curability, Reason, ScoreFinding, Shown, Verdict } from './assessment.js';
+export { assess, type Known, type UnitRules } from './assess.js';
+export type {
+  Assessment,
+  Curability,
+  Reason,
+  ScoreFinding,
+  Shown,
+  Verdict,
+} from './assessment.js';
+export { CLASSIFICATION_RULES } from './classifications/classification-rules.js';
+export { CURABILITY_RULES } from './curability/rule-sets.js';
 export { type DefectCircumference, defectCircumference } from './defect-circumference.js';
 export { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
+export { QUANTITY_RULES } from './quantities/quantity-rules.js';
+export { SCORE_RULES } from './scores/score-rules.js';
 export { specimenAreaCm2 } from './specimen-area.js';
 export { type StrictureRisk, strictureRisk } from './stricture-risk.js';
 export { STRICTURE_BANDS, type StrictureFlag } from './stricture-risk.table.js';

@@ -7,7 +7,7 @@ import { refusal } from './refusal.js';
 import type { Answer, DryRun } from './service.js';
 import type { PipelineSettings } from './settings.js';
 
-const CAUTION =
+export const CAUTION =
   'Decision support, not a verdict. Confirm against the guideline and local policy; ' +
   'licensed clinicians decide.';
 
@@ -17,7 +17,7 @@ export function checkCase(bytes: Uint8Array, settings: PipelineSettings): DryRun
   if (!parsed.ok) return refusal(parsed.problems);
   const caseId = caseIdOf(settings.secret, parsed.value.fields.case);
   const message = { esdCase: parsed.value, sha256: sha256(bytes) };
-  const version = foldRecord(caseId, [message], settings.unit.version);
+  const version = foldRecord(caseId, [message], settings.unit);
   const prepared = prepare(version, settings);
   if (!prepared.ok) throw new InvariantError(`record breaks ${rulesOf(prepared.problems)}`);
   const { bundle, warnings } = prepared.value;

@@ -29,21 +29,21 @@ export function prepareStored(
   settings: PipelineSettings,
 ): (version: string) => Checked<CheckedBundle> {
   return (version) => {
-    const prepared = prepare(refolded(version), settings);
+    const prepared = prepare(refolded(version, settings), settings);
     return prepared.ok ? passed(prepared.value.bundle) : prepared;
   };
 }
 
 /** What would be sent for a stored version, checked or not. */
 export function toStoredBundle(version: string, settings: PipelineSettings): Bundle {
-  return toBundle(refolded(version), mappingSettings(settings));
+  return toBundle(refolded(version, settings), mappingSettings(settings));
 }
 
 /**
  * A stored version as this release makes it of the same messages. What an earlier release computed
  * may lack what mapping needs now, and a case that waits must outlive an upgrade.
  */
-function refolded(text: string): RecordVersion {
-  const { caseId, current, earlier, settingsVersion } = readVersion(text);
-  return foldRecord(caseId, [...earlier, current], settingsVersion);
+function refolded(text: string, { unit }: PipelineSettings): RecordVersion {
+  const { caseId, current, earlier } = readVersion(text);
+  return foldRecord(caseId, [...earlier, current], unit);
 }

@@ -86,7 +86,7 @@ function fold(entries: readonly JournalEntry[], settings: PipelineSettings): Rec
     invariant(parsed.ok, 'what the journal holds passes the contract');
     return { esdCase: parsed.value, sha256: hash };
   });
-  return foldRecord(first.caseId, messages, settings.unit.version);
+  return foldRecord(first.caseId, messages, settings.unit);
 }
 
 async function saveState(

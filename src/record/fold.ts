@@ -1,4 +1,5 @@
 import { assess } from '../assessment/index.js';
+import type { UnitSettings } from '../contract/index.js';
 import { compareInstants, invariant } from '../kernel/index.js';
 import type { CaseMessage, RecordVersion } from './version.js';
 
@@ -12,7 +13,7 @@ import type { CaseMessage, RecordVersion } from './version.js';
 export function foldRecord(
   caseId: string,
   messages: readonly CaseMessage[],
-  settingsVersion: number,
+  unit: UnitSettings,
 ): RecordVersion {
   const rising = [...messages].sort((a, b) => revisionOf(a) - revisionOf(b));
   const current = rising.at(-1);
@@ -26,10 +27,10 @@ export function foldRecord(
     current,
     earlier: rising.slice(0, -1).map((message) => ({
       ...message,
-      assessment: assess(message.esdCase.fields),
+      assessment: assess(message.esdCase, unit),
     })),
-    assessment: assess(current.esdCase.fields),
-    settingsVersion,
+    assessment: assess(current.esdCase, unit),
+    settingsVersion: unit.version,
   };
 }
 

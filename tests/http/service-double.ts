@@ -1,6 +1,11 @@
 import type { Bundle } from 'fhir/r4.js';
 import { assess } from '../../src/assessment/index.js';
-import { type EsdCase, isUnreadable, parseCase } from '../../src/contract/index.js';
+import {
+  DEFAULT_UNIT_SETTINGS,
+  type EsdCase,
+  isUnreadable,
+  parseCase,
+} from '../../src/contract/index.js';
 import { type Checked, sha256 } from '../../src/kernel/index.js';
 import type { Answer, CaseView, Service } from '../../src/pipeline/index.js';
 
@@ -67,7 +72,7 @@ const refusedKind = (parsed: Extract<Checked<EsdCase>, { readonly ok: false }>) 
 
 const answerTo = ({ fields }: EsdCase): Answer => ({
   state: 1,
-  assessment: assess(fields),
+  assessment: assess({ fields }, DEFAULT_UNIT_SETTINGS),
   caution: CAUTION,
 });
 

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Bundle } from 'fhir/r4.js';
-import { parseCase } from '../../src/contract/index.js';
+import { DEFAULT_UNIT_SETTINGS, parseCase } from '../../src/contract/index.js';
 import { sha256 } from '../../src/kernel/index.js';
 import { type MappingSettings, toBundle } from '../../src/mapping/index.js';
 import { foldRecord, type RecordVersion } from '../../src/record/index.js';
@@ -48,7 +48,7 @@ export function versionOf(...texts: readonly string[]): RecordVersion {
     if (!parsed.ok) throw new Error(`the sample is refused: ${JSON.stringify(parsed.problems)}`);
     return { esdCase: parsed.value, sha256: sha256(bytes) };
   });
-  return foldRecord(CASE_ID, messages, 1);
+  return foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
 }
 
 export const bundleOf = (text: string, settings: Partial<MappingSettings> = {}): Bundle =>

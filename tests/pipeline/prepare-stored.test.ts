@@ -19,7 +19,7 @@ function stored(...names: readonly string[]) {
     if (!parsed.ok) throw new Error('the example is good');
     return { esdCase: parsed.value, sha256: String(i + 1).repeat(64) };
   });
-  return foldRecord(CASE_ID, messages, 1);
+  return foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
 }
 
 // Source: project definition, README "Promises" 4: delivery is repeated until it is confirmed.

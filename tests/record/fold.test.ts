@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseCase } from '../../src/contract/index.js';
+import { DEFAULT_UNIT_SETTINGS, parseCase } from '../../src/contract/index.js';
 import { InvariantError, sha256 } from '../../src/kernel/index.js';
 import { type CaseMessage, foldRecord, toFacts } from '../../src/record/index.js';
 
@@ -24,16 +24,16 @@ const MESSAGES = [
 
 describe('the record is a fold over a set of messages', () => {
   it('is the same for every order of arrival', () => {
-    const expected = foldRecord('c', MESSAGES, 1);
+    const expected = foldRecord('c', MESSAGES, DEFAULT_UNIT_SETTINGS);
     fc.assert(
       fc.property(fc.shuffledSubarray(MESSAGES, { minLength: MESSAGES.length }), (shuffled) => {
-        expect(foldRecord('c', shuffled, 1)).toEqual(expected);
+        expect(foldRecord('c', shuffled, DEFAULT_UNIT_SETTINGS)).toEqual(expected);
       }),
     );
   });
 
   it('follows the highest revision and counts every message', () => {
-    const record = foldRecord('c', MESSAGES, 7);
+    const record = foldRecord('c', MESSAGES, { ...DEFAULT_UNIT_SETTINGS, version: 7 });
     expect(record.current.esdCase.fields.revision).toBe(5);
     expect(record.earlier.map(({ esdCase }) => esdCase.fields.revision)).toEqual([1, 2, 3]);
     expect(record).toMatchObject({ state: 4, settingsVersion: 7 });
@@ -43,22 +43,29 @@ describe('the record is a fold over a set of messages', () => {
     const late = message(2, { sentAt: '2026-07-01T01:00:00+14:00' });
     const later = message(3, { sentAt: '2026-06-30T23:00:00-01:00' });
     // 2026-06-30T11:00Z lies before 2026-07-01T00:00Z.
-    expect(foldRecord('c', [late, later], 1).stateAt).toBe('2026-06-30T23:00:00-01:00');
+    expect(foldRecord('c', [late, later], DEFAULT_UNIT_SETTINGS).stateAt).toBe(
+      '2026-06-30T23:00:00-01:00',
+    );
   });
 
   it('refuses no message, and two of one revision, as faults of ours', () => {
-    expect(() => foldRecord('c', [], 1)).toThrow(InvariantError);
-    expect(() => foldRecord('c', [message(1), message(1)], 1)).toThrow(InvariantError);
+    expect(() => foldRecord('c', [], DEFAULT_UNIT_SETTINGS)).toThrow(InvariantError);
+    expect(() => foldRecord('c', [message(1), message(1)], DEFAULT_UNIT_SETTINGS)).toThrow(
+      InvariantError,
+    );
   });
 
   it('survives being written and read', () => {
-    const record = foldRecord('c', MESSAGES, 1);
+    const record = foldRecord('c', MESSAGES, DEFAULT_UNIT_SETTINGS);
     expect(JSON.parse(JSON.stringify(record))).toEqual(record);
   });
 });
 
 describe('the flat facts of a record', () => {
-  const facts = toFacts(foldRecord('c', [message(1)], 1), ({ value }) => `p(${value})`);
+  const facts = toFacts(
+    foldRecord('c', [message(1)], DEFAULT_UNIT_SETTINGS),
+    ({ value }) => `p(${value})`,
+  );
 
   it('say what the message says', () => {
     expect(facts).toMatchObject({
@@ -75,7 +82,11 @@ describe('the flat facts of a record', () => {
     const bytes = new TextEncoder().encode(JSON.stringify(silent));
     const parsed = parseCase(bytes);
     if (!parsed.ok) throw new Error('the example without safety is a good case');
-    const record = foldRecord('c', [{ esdCase: parsed.value, sha256: sha256(bytes) }], 1);
+    const record = foldRecord(
+      'c',
+      [{ esdCase: parsed.value, sha256: sha256(bytes) }],
+      DEFAULT_UNIT_SETTINGS,
+    );
     expect(toFacts(record, () => 'p')).toMatchObject({ perforation: null, muscleInjury: null });
   });
 });

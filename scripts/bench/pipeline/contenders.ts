@@ -18,7 +18,7 @@ export const CONTENDERS: Readonly<Record<string, (texts: readonly string[]) => P
  * every problem of a message that is refused.
  */
 async function pipeline(texts: readonly string[]): Promise<Prepared> {
-  const { parseCase } = await import('../../../src/contract/index.js');
+  const { DEFAULT_UNIT_SETTINGS, parseCase } = await import('../../../src/contract/index.js');
   const { sha256 } = await import('../../../src/kernel/index.js');
   const { foldRecord } = await import('../../../src/record/index.js');
   const { toBundle } = await import('../../../src/mapping/index.js');
@@ -40,7 +40,11 @@ async function pipeline(texts: readonly string[]): Promise<Prepared> {
       if (!parsed.ok) return toRefusal(parsed.problems);
       messages.push({ esdCase: parsed.value, sha256: sha256(bytes) });
     }
-    const version = foldRecord('00000000-0000-8000-8000-000000000000', messages, 1);
+    const version = foldRecord(
+      '00000000-0000-8000-8000-000000000000',
+      messages,
+      DEFAULT_UNIT_SETTINGS,
+    );
     const checked = checkBundle(toBundle(version, settings));
     if (!checked.ok) throw new Error('a record of the bench is refused');
     return JSON.stringify(checked.value);
