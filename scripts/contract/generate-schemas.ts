@@ -1,6 +1,9 @@
 import { z } from 'zod';
-import { caseSchema, unitSettingsSchema } from '../../src/contract/index.js';
-import { type BeyondJsonSchema, WHAT_JSON_SCHEMA_CANNOT_SAY } from './beyond-json-schema.table.js';
+import { caseSchema, pathologySchema, unitSettingsSchema } from '../../src/contract/index.js';
+import {
+  WHAT_JSON_SCHEMA_CANNOT_SAY,
+  WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY,
+} from './beyond-json-schema.table.js';
 
 const FOLDER = 'shared/schemas';
 const BASE = 'https://dissection-records.example/schemas';
@@ -21,6 +24,15 @@ const PUBLISHED: readonly Published[] = [
       'mg, shares in percent. Names that end in At hold instants with offset, names that end in ' +
       'On hold calendar dates. A list that is absent was not told; an empty list says "none".',
     schema: caseSchema,
+  },
+  {
+    file: 'pathology-1.schema.json',
+    title: 'Report of the laboratory on the specimen of one dissection',
+    description:
+      'The message `pathology/1`; natural key: case and accession. Lengths are in mm unless the ' +
+      'name says um, shares in percent. Names that end in At hold instants with offset. A field ' +
+      'that is absent was not told; X: cannot be assessed. An empty list says "none".',
+    schema: pathologySchema,
   },
   {
     file: 'unit-settings.schema.json',
@@ -54,16 +66,24 @@ Generated from the contract (\`npm run generate\`); draft 2020-12.
 
 ${PUBLISHED.map(({ file, title }) => `- \`${file}\`: ${title}.`).join('\n')}
 
-Use a validator that asserts \`format\`: otherwise 30 February passes. What the schema of a case
+Use a validator that asserts \`format\`: otherwise 30 February passes. What the schema of a message
 refuses, the service refuses. What it accepts, the service may still refuse for these reasons:
 
 ## Lost before a schema sees the value
 
-${listOf('bytes')}
+${listOf(WHAT_JSON_SCHEMA_CANNOT_SAY, 'bytes')}
 
-## Across fields
+## Across fields of a case
 
-${listOf('fields')}
+${listOf(WHAT_JSON_SCHEMA_CANNOT_SAY, 'fields')}
+
+## Across fields of a pathology report
+
+${listOf(WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY, 'fields')}
+
+## Between a pathology report and its case
+
+${listOf(WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY, 'case')}
 
 ## Named otherwise
 
@@ -71,7 +91,14 @@ Two rules agree with the schema and have names of their own: \`too-deep\` (more 
 \`ill-formed-text\` (control characters, half of a character).
 `;
 
-const listOf = (kind: BeyondJsonSchema['kind']): string =>
-  WHAT_JSON_SCHEMA_CANNOT_SAY.filter((row) => row.kind === kind)
+interface Row {
+  readonly rule: string;
+  readonly kind: string;
+  readonly asks: string;
+}
+
+const listOf = (rows: readonly Row[], kind: string): string =>
+  rows
+    .filter((row) => row.kind === kind)
     .map(({ rule, asks }) => `- \`${rule}\`: ${asks}`)
     .join('\n');

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { type Checked, failed, passed } from '../kernel/index.js';
 import { type CrossCheck, crossProblems } from './cross-check.js';
-import { type Path, toPath } from './pointer.js';
+import { type Path, toPath, toPointer } from './pointer.js';
 import { readJson } from './read-json.js';
 import { pathsOf, shapeProblems, unexplained, without } from './shape-problems.js';
 
@@ -40,11 +40,14 @@ export function parseMessage<Fields>(
     return problems.length > 0 ? failed(problems) : passed({ fields: shape.data, decimals });
   }
   const issues = shape.error?.issues ?? [];
-  const broken = [...faults.map(({ pointer }) => toPath(pointer)), ...issues.flatMap(pathsOf)];
+  const unread = faults.map(({ pointer }) => pointer);
+  const broken = [...unread.map(toPath), ...issues.flatMap(pathsOf)];
+  // A broken field is no missing one: what a rule says of its place has been said.
+  const crossed = crossProblems<SoundPart>(checks, soundPart(value, broken));
   return failed([
     ...faults,
-    ...unexplained(shapeProblems(schema, issues, value), faults),
-    ...crossProblems<SoundPart>(checks, soundPart(value, broken)),
+    ...unexplained(shapeProblems(schema, issues, value), unread),
+    ...unexplained(crossed, broken.map(toPointer)),
   ]);
 }
 

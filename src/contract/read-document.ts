@@ -15,5 +15,11 @@ export function readDocument<T>(schema: z.ZodType<T>, bytes: Uint8Array): Checke
   const shape = schema.safeParse(value);
   if (shape.success && faults.length === 0) return passed(shape.data);
   const problems = shapeProblems(schema, shape.error?.issues ?? [], value);
-  return failed([...faults, ...unexplained(problems, faults)]);
+  return failed([
+    ...faults,
+    ...unexplained(
+      problems,
+      faults.map(({ pointer }) => pointer),
+    ),
+  ]);
 }

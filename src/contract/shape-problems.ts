@@ -19,9 +19,9 @@ export function shapeProblems(
   return issues.flatMap((issue) => problemsOf(schema, issue, raw));
 }
 
-/** The problems that none of the faults explains: each value is named once. */
-export const unexplained = (problems: readonly Problem[], faults: readonly Problem[]): Problem[] =>
-  problems.filter(({ pointer }) => !faults.some((fault) => isWithin(pointer, fault.pointer)));
+/** The problems that none of the places explains: each value is named once. */
+export const unexplained = (problems: readonly Problem[], places: readonly string[]): Problem[] =>
+  problems.filter(({ pointer }) => !places.some((place) => isWithin(pointer, place)));
 
 /** @returns the places that an issue condemns */
 export function pathsOf(issue: Issue): Path[] {

@@ -1,36 +1,11 @@
+import { type Axes, areaLimit, axesAt, axesOrder } from '../axes.js';
+import { isLess } from '../compare-told.js';
 import type { CrossCheck } from '../cross-check.js';
 import type { ReadableCase } from './readable-case.js';
 
-/** Above this a specimen was measured in another unit. */
-const LARGEST_SPECIMEN_CM2 = 400;
-
-interface Axes {
-  readonly long: number | undefined;
-  readonly short: number | undefined;
-  readonly shortAt: string;
-}
-
 export const axisChecks: readonly CrossCheck<ReadableCase>[] = [
-  {
-    rule: 'axes-order',
-    message: 'The short axis is longer than the long axis.',
-    expected: 'a short axis of at most the long axis',
-    broken: (sent) =>
-      axes(sent)
-        .filter(({ long, short }) => isLess(long, short))
-        .map(({ shortAt }) => shortAt),
-  },
-  {
-    rule: 'area-limit',
-    message: 'The specimen is larger than any endoscopic resection.',
-    expected: `axes in mm whose ellipse is at most ${LARGEST_SPECIMEN_CM2} cm2`,
-    broken: ({ specimen = {} }) => [
-      ...(isTooLarge(specimen) ? ['/specimen/longAxisMm'] : []),
-      ...(specimen.pieces ?? []).flatMap((piece, i) =>
-        isTooLarge(piece) ? [`/specimen/pieces/${i}/longAxisMm`] : [],
-      ),
-    ],
-  },
+  axesOrder(allAxes),
+  areaLimit(specimenAxes),
   {
     rule: 'CC-03',
     message: 'The lesion on the specimen is larger than the specimen that holds it en bloc.',
@@ -58,31 +33,24 @@ export const axisChecks: readonly CrossCheck<ReadableCase>[] = [
   },
 ];
 
-function axes({ lesion = {}, specimen = {}, defect = {} }: ReadableCase): readonly Axes[] {
+function specimenAxes({ specimen = {} }: ReadableCase): readonly Axes[] {
   return [
-    { long: lesion.longAxisMm, short: lesion.shortAxisMm, shortAt: '/lesion/shortAxisMm' },
-    { long: defect.longAxisMm, short: defect.shortAxisMm, shortAt: '/defect/shortAxisMm' },
-    { long: specimen.longAxisMm, short: specimen.shortAxisMm, shortAt: '/specimen/shortAxisMm' },
-    {
-      long: specimen.lesionLongAxisMm,
-      short: specimen.lesionShortAxisMm,
-      shortAt: '/specimen/lesionShortAxisMm',
-    },
-    ...(specimen.pieces ?? []).map(({ longAxisMm, shortAxisMm }, i) => ({
-      long: longAxisMm,
-      short: shortAxisMm,
-      shortAt: `/specimen/pieces/${i}/shortAxisMm`,
-    })),
+    axesAt(specimen, '/specimen'),
+    ...(specimen.pieces ?? []).map((piece, i) => axesAt(piece, `/specimen/pieces/${i}`)),
   ];
 }
 
-interface Measured {
-  readonly longAxisMm?: number | undefined;
-  readonly shortAxisMm?: number | undefined;
+function allAxes(sent: ReadableCase): readonly Axes[] {
+  const { lesion = {}, specimen = {}, defect = {} } = sent;
+  return [
+    axesAt(lesion, '/lesion'),
+    axesAt(defect, '/defect'),
+    ...specimenAxes(sent),
+    {
+      long: specimen.lesionLongAxisMm,
+      short: specimen.lesionShortAxisMm,
+      longAt: '/specimen/lesionLongAxisMm',
+      shortAt: '/specimen/lesionShortAxisMm',
+    },
+  ];
 }
-
-const isTooLarge = ({ longAxisMm = 0, shortAxisMm = 0 }: Measured): boolean =>
-  (Math.PI / 4) * (longAxisMm / 10) * (shortAxisMm / 10) > LARGEST_SPECIMEN_CM2;
-
-const isLess = (a: number | undefined, b: number | undefined): boolean =>
-  a !== undefined && b !== undefined && a < b;

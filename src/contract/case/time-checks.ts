@@ -1,4 +1,4 @@
-import { compareInstants } from '../../kernel/index.js';
+import { isBefore, isSame } from '../compare-told.js';
 import type { CrossCheck } from '../cross-check.js';
 import type { ReadableCase } from './readable-case.js';
 
@@ -77,9 +77,3 @@ function instantsWithin({ specimen, safety, dissection }: Omit<ReadableCase, 'ti
     ),
   ];
 }
-
-const isBefore = (a: string | undefined, b: string | undefined): boolean =>
-  a !== undefined && b !== undefined && compareInstants(a, b) < 0;
-
-const isSame = (a: string | undefined, b: string | undefined): boolean =>
-  a !== undefined && b !== undefined && compareInstants(a, b) === 0;

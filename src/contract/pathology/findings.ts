@@ -31,11 +31,11 @@ export const verticalMargin = z.strictObject({
 /**
  * What was found in the lesion as a whole; of a piecemeal resection, the worst of all pieces.
  *
- * Fields of a question to a rule set, one to one: tumour, histology, depth, smDepthUm,
- * differentiation, gastricType, undiffLengthMm, undiffInSm, sizeMm, ulcer, ly, v and polypType
- * by their own names; hm = `hm.state`, vm = `vm.state`, budding = `budding.grade`. A word X of
- * `depth` and a `histology` of `not-assessable` answer nothing: there the field is missing.
- * Absent = not told.
+ * Fields of a question to a rule set, one to one: tumour (`duodenal` asks as `other`), histology,
+ * depth, smDepthUm, differentiation, gastricType, undiffLengthMm, undiffInSm, sizeMm, ulcer, ly, v
+ * and polypType by their own names; hm is `hm.state`, vm is `vm.state`, budding is
+ * `budding.grade`. Whether the resection was en bloc and complete is told by the case. A `depth`
+ * of X and the histologies beyond none, dysplasia and carcinoma answer nothing. Absent: not told.
  */
 export const findings = z.strictObject({
   tumour: oneOf(TUMOURS)

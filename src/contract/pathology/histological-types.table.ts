@@ -1,5 +1,5 @@
 import type { Tumour } from '../words.table.js';
-import type { Histology } from './words.table.js';
+import type { Histology, PolypType } from './words.table.js';
 
 /** Where a histological type occurs and which findings it can be. */
 export interface HistologicalTypeRow {
@@ -102,3 +102,17 @@ export const HISTOLOGICAL_TYPES = Object.keys(HISTOLOGICAL_TYPE) as [
   HistologicalType,
   ...HistologicalType[],
 ];
+
+/**
+ * The types that are polyps of one kind; a carcinoma may have begun in any.
+ *
+ * Source: WHO classification of tumours of the digestive system, 5th edition, from memory.
+ */
+export const POLYP_TYPE_OF: Readonly<Partial<Record<HistologicalType, PolypType>>> = {
+  'tubular-adenoma': 'adenoma',
+  'tubulovillous-adenoma': 'adenoma',
+  'villous-adenoma': 'adenoma',
+  'sessile-serrated-lesion': 'sessile-serrated',
+  'traditional-serrated-adenoma': 'traditional-serrated',
+  'hyperplastic-polyp': 'hyperplastic',
+};

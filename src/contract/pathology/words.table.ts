@@ -51,6 +51,7 @@ export const POLYP_TYPES = [
   'traditional-serrated',
   'hyperplastic',
 ] as const;
+export type PolypType = (typeof POLYP_TYPES)[number];
 
 /** Grade of the predominant part. */
 export const DIFFERENTIATIONS = ['well', 'moderate', 'poor', 'signet', 'mucinous'] as const;
@@ -71,6 +72,7 @@ export const BARRETT_DEPTHS = ['m1', 'm2', 'm3', 'm4'] as const;
 
 /** Absent, present, cannot be assessed: invasion of vessels or nerves, tumour at a margin. */
 export const STATES = ['0', '1', 'X'] as const;
+export type State = (typeof STATES)[number];
 
 /** Grade of tumour budding. */
 export const BUDDING_GRADES = ['1', '2', '3', 'X'] as const;
