@@ -36,7 +36,8 @@ export const isNeeds = (result: unknown): result is Needs =>
 /** Whether a condition holds. One test that fails makes it false, whatever else is not known. */
 export function truthOf(condition: Condition, read: Read): boolean | Needs {
   let needs: Needs | undefined;
-  for (const [field, test] of Object.entries(condition)) {
+  for (const field in condition) {
+    const test = condition[field];
     if (test === undefined) continue;
     const value = read(field);
     if (isNeeds(value)) needs ??= value;

@@ -1,5 +1,5 @@
 import { invariant } from '../kernel/index.js';
-import { isNeeds, type Needs, type Read, truthOf } from './condition.js';
+import { type Needs, type Read, truthOf } from './condition.js';
 import { missingFields, possibleResults, type Question } from './question.js';
 import type { Row, Table } from './table.js';
 
@@ -43,10 +43,14 @@ export function decide<C extends string>(table: Table<C>, question: Question): D
 /** The rows that hold in the first step that has one. Their class is certain; more may hold. */
 function rowsThatHold<C extends string>(table: Table<C>, read: Read): readonly Row<C>[] | Needs {
   for (const step of table) {
-    const truths = step.map((row) => ({ row, truth: truthOf(row.when, read) }));
-    const found = truths.filter(({ truth }) => truth === true);
-    if (found.length > 0) return found.map(({ row }) => row);
-    const needs = truths.map(({ truth }) => truth).find(isNeeds);
+    const found: Row<C>[] = [];
+    let needs: Needs | undefined;
+    for (const row of step) {
+      const truth = truthOf(row.when, read);
+      if (truth === true) found.push(row);
+      else if (truth !== false) needs ??= truth;
+    }
+    if (found.length > 0) return found;
     if (needs !== undefined) return needs;
   }
   return [];
