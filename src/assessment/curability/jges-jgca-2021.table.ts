@@ -293,6 +293,15 @@ const remarks: readonly Remark[] = [
     cites: [cite('jgesEsd2021', 'as transcribed in a program', 'recalled')],
   },
   {
+    remark: 'undifferentiated-limit-of-mucosa',
+    when: { depth: { is: ['sm'] }, undiffLengthMm: { above: 20 } },
+    beside: ['eCuraB', 'eCuraC-1'],
+    says:
+      'Undifferentiated parts of more than 20 mm make a lesion of the mucosa eCuraC-2. For one ' +
+      'in the submucosa the transcribed figure asks only for the part that invades it.',
+    cites: [LENGTH, cite('jgesEsd2021', 'the two limits beside each other', 'derived')],
+  },
+  {
     remark: 'seventh-edition',
     when: {},
     beside: ['eCuraB'],
