@@ -181,6 +181,10 @@ export const BIBLIOGRAPHY = {
     citation: 'Gut 2016;65 suppl 1:A173',
     about: 'area of an oesophageal dissection from length and circumference',
   },
+  esgeCurriculum2019: {
+    citation: 'Pimentel-Nunes P et al. Endoscopy 2019;51:980-992',
+    about: 'European curriculum for training in endoscopic submucosal dissection',
+  },
   bsgEsge2016: {
     citation: 'Veitch AM et al. Endoscopy 2016;48:385-402; Gut 2016;65:374-389',
     about: 'endoscopy under antiplatelet and anticoagulant drugs, British and European guideline',

@@ -46,7 +46,8 @@ export function remarksOn(checks: readonly Check[], facts: Facts, at?: number): 
     }));
 }
 
-const holds = (condition: Condition, facts: Facts): boolean =>
+/** Whether a condition is known to hold: with a fact that was not told it is not. */
+export const holds = (condition: Condition, facts: Facts): boolean =>
   truthOf(condition, (fact) => facts[fact] ?? { needs: fact }) === true;
 
 /** A fact about a whole list points to the list. */
