@@ -40,6 +40,10 @@ const work: Work = {
     const { checkCase } = await import('./pipeline/index.js');
     return checkCase(bytes, { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION });
   },
+  rules: async () => {
+    const { allRules, CAUTION } = await import('./pipeline/index.js');
+    return { rules: allRules(), caution: CAUTION };
+  },
   serve: async () => (await import('./run-service.js')).runService(world.err),
   printConfig: async () => (await import('./run-service.js')).printConfig(world.out, world.err),
   keys,

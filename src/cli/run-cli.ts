@@ -1,10 +1,11 @@
 import { bundle } from './bundle-command.js';
 import { check } from './check-command.js';
 import { keys } from './keys-command.js';
+import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
-const COMMANDS: Readonly<Record<string, Command>> = { serve, check, bundle, keys };
+const COMMANDS: Readonly<Record<string, Command>> = { serve, check, bundle, rule, keys };
 
 const HELP = `Usage: dissection-records COMMAND [options]
 
@@ -14,6 +15,7 @@ Commands:
   serve    run the service
   check    say what is wrong with case messages, or what would become of them
   bundle   print the FHIR Bundle that would be sent for a case message
+  rule     list the clinical rules, show one with its sources, or ask it
   keys     add, list and revoke API keys
 
   --help, --version; COMMAND --help says more.

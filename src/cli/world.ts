@@ -1,5 +1,6 @@
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
 import type { DryRun } from '../pipeline/index.js';
+import type { Rule } from '../rules/index.js';
 
 /**
  * 0 done; 1 found invalid, or failed; 2 called wrongly; 3 could not reach or read something;
@@ -21,11 +22,18 @@ export interface World {
 export interface Work {
   readonly version: string;
   readonly checkCase: (bytes: Uint8Array, unit: UnitSettings) => Promise<DryRun>;
+  readonly rules: () => Promise<RuleBook>;
   /** Runs until it is told to stop. */
   readonly serve: () => Promise<ExitCode>;
   /** Shows the configuration without secrets. */
   readonly printConfig: () => Promise<ExitCode>;
   readonly keys: KeyWork;
+}
+
+/** Every rule that can be asked, and what stands beside each answer. */
+export interface RuleBook {
+  readonly rules: readonly Rule[];
+  readonly caution: string;
 }
 
 export interface KeyWork {

@@ -22,6 +22,8 @@ interface Head {
   readonly contradictions: readonly Contradiction[];
   /** Flat fields of the document that people send, where it holds lists. */
   readonly unfold?: (document: unknown) => Checked<unknown>;
+  /** What each list of that document holds, for people. */
+  readonly lists?: Readonly<Record<string, string>>;
   /** The name in that document of a flat field. */
   readonly nameOf?: (field: string) => string;
 }

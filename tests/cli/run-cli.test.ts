@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { runCli, type Work, type World } from '../../src/cli/index.js';
 import type { StoredKey } from '../../src/contract/index.js';
-import { checkCase } from '../../src/pipeline/index.js';
+import { allRules, CAUTION, checkCase } from '../../src/pipeline/index.js';
 
 // Streams and exit codes: project definition (table of conventions).
 
@@ -50,6 +50,7 @@ async function run(args: readonly string[], more: Partial<World> = {}): Promise<
     version: '1.2.3',
     checkCase: async (bytes, unit) =>
       checkCase(bytes, { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' }),
+    rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),
     keys: {

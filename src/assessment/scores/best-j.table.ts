@@ -203,6 +203,11 @@ export const BEST_J = scoreRule({
   fields: FIELDS,
   contradictions: [],
   unfold: (document) => unfoldDrugs(FIELDS, document),
+  lists: {
+    drugs:
+      'drugs taken before the dissection, each with kind (warfarin, doac, p2y12, aspirin, ' +
+      'cilostazol or other) and interrupted (true or false); [] for none',
+  },
   nameOf: nameInDocument,
   items: ITEMS,
   bands: BANDS,
