@@ -88,6 +88,15 @@ const without = (...tumours: readonly Tumour[]): Axes => ({
   tumour: (OTHERS.tumour ?? []).filter((tumour) => !tumours.includes(tumour)),
 });
 
+/** Fields that a tumour of another organ does not use, with values that would matter elsewhere. */
+const STRAY: Axes = {
+  differentiation: ['well', 'poor'],
+  gastricType: ['differentiated', 'undifferentiated'],
+  ulcer: ['UL0', 'UL1'],
+  sizeMm: [10, 21, 31],
+  budding: [1, 2],
+};
+
 export const EUROPE_2022: Known = {
   rule: ESGE_ESD_2022,
   writing: europe2022,
@@ -114,6 +123,8 @@ export const EUROPE_2022: Known = {
       budding: [1, 2, 3],
       sizeMm: [90],
     },
+    { ...STRAY, tumour: ['squamous'], depth: ['lpm', 'mm', 'sm'] },
+    { ...STRAY, tumour: ['barrett', 'gastric', 'colorectal'], depth: ['m', 'sm'] },
     without('squamous', 'barrett', 'gastric', 'colorectal'),
   ],
 };
