@@ -1,68 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { runCli, type Work, type World } from '../../src/cli/index.js';
-import type { StoredKey } from '../../src/contract/index.js';
-import { allRules, CAUTION, checkCase } from '../../src/pipeline/index.js';
+import { KEY, MINIMAL, run } from './run.js';
 
 // Streams and exit codes: project definition (table of conventions).
-
-const CASE = readFileSync('examples/cases/complete.json');
-const MINIMAL = readFileSync('examples/cases/minimal.json');
-const FILES: Readonly<Record<string, Uint8Array>> = {
-  'complete.json': CASE,
-  'minimal.json': MINIMAL,
-  'broken.json': Buffer.from('{'),
-  'empty.json': Buffer.from('{}'),
-  'unit.json': Buffer.from('{"schema":"unit-settings/1"}'),
-};
-const KEY: StoredKey = {
-  id: '0a1b2c3d',
-  role: 'operator',
-  sha256: 'f'.repeat(64),
-  createdAt: '2026-03-03T12:00:00.000Z',
-};
-
-interface Ran {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-async function run(args: readonly string[], more: Partial<World> = {}): Promise<Ran> {
-  const said = { out: '', err: '' };
-  const world: World = {
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    readFile: async (path) => {
-      const bytes = FILES[path];
-      if (bytes === undefined) throw Object.assign(new Error(path), { code: 'ENOENT' });
-      return bytes;
-    },
-    readStdin: () => Promise.resolve(CASE),
-    colour: false,
-    ...more,
-  };
-  const work: Work = {
-    version: '1.2.3',
-    checkCase: async (bytes, unit) =>
-      checkCase(bytes, { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' }),
-    rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
-    serve: () => Promise.resolve(130),
-    printConfig: () => Promise.resolve(0),
-    keys: {
-      file: () => Promise.resolve('keys.json'),
-      list: () => Promise.resolve([KEY]),
-      add: () => Promise.resolve({ id: KEY.id, key: 'drk_new' }),
-      revoke: (id) => Promise.resolve(id === KEY.id),
-    },
-  };
-  const code = await runCli(args, world, work);
-  return { code, ...said };
-}
 
 describe('the program', () => {
   it('says its version and its help on standard output', async () => {
