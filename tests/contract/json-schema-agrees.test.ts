@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import formats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { WHAT_JSON_SCHEMA_CANNOT_SAY } from '../../scripts/contract/beyond-json-schema.table.js';
 import { CROSS_CHECKS, caseSchema, parseCase } from '../../src/contract/index.js';
 import { SEED, sampleCases } from '../support/generate-case.js';
 import { CROSS_MUTATIONS } from './cross-mutations.table.js';
-import { placesOf, valueAt, withValue } from './places.js';
+import { withValue } from './places.js';
+import { pointerOf, shapeMutant } from './shape-mutant.js';
 import { SHAPE_MUTATIONS } from './shape-mutations.table.js';
 
 // Oracle: ajv, another implementation of JSON Schema draft 2020-12, on the published schema.
@@ -123,27 +124,8 @@ describe('what JSON Schema cannot say', () => {
 });
 
 function mutant(sound: object, turn: number) {
-  const mutation = SHAPE_MUTATIONS[turn % SHAPE_MUTATIONS.length];
-  if (mutation === undefined) return undefined;
-  const round = Math.floor(turn / SHAPE_MUTATIONS.length);
-  const kind = mutation.kinds[round % mutation.kinds.length];
-  const places = placesOf(published, sound).filter(
-    (place) =>
-      place.kind === kind &&
-      (mutation.onlyRequired !== true || (place.required && place.path.length > 0)) &&
-      (place.kind !== 'list' || mutation.rule !== 'wrong-length' || hasEntry(sound, place.path)),
-  );
-  const place = places[(round * 7919) % Math.max(places.length, 1)];
-  if (place === undefined) return undefined;
-  const instead = mutation.instead(valueAt(sound, place.path), place);
-  const pointer = place.path.map((key) => `/${key}`).join('');
-  const document = withValue(sound, place.path, instead);
-  return { mutation, kind, pointer, document, problems: problemsOf(document) };
-}
-
-function hasEntry(document: unknown, path: readonly (string | number)[]): boolean {
-  const list = valueAt(document, path);
-  return Array.isArray(list) && list.length > 0;
+  const made = shapeMutant(published, sound, turn);
+  return made === undefined ? undefined : { ...made, problems: problemsOf(made.document) };
 }
 
 function contradict(sound: object, m: number): unknown {
@@ -173,12 +155,5 @@ const rulesOf = (document: unknown): string[] => problemsOf(document).map(({ rul
 
 const isBeyond = (rule: string): boolean =>
   WHAT_JSON_SCHEMA_CANNOT_SAY.some((row) => row.rule === rule);
-
-/** Where ajv found it, in the way of the service: the missing or the unknown field itself. */
-function pointerOf({ instancePath, params, keyword }: ErrorObject): string {
-  if (keyword === 'required') return `${instancePath}/${params['missingProperty']}`;
-  if (keyword === 'additionalProperties') return `${instancePath}/${params['additionalProperty']}`;
-  return instancePath;
-}
 
 const say = (errors: unknown): string => JSON.stringify(errors);

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { type CaseFields, caseSchema, parseCase } from '../../src/contract/index.js';
 import { minutesBetween } from '../../src/kernel/index.js';
 import type { SchemaNode } from '../support/from-json-schema.js';
+import { namesIn, namesOf } from './schema-names.js';
 
 const FOLDER = 'examples/cases';
 const files = readdirSync(FOLDER).sort();
@@ -54,19 +55,6 @@ describe('the example cases', () => {
     expect(tumours.size).toBe(6); // five tumours, and none told in the least case
   });
 });
-
-/** Every name of the schema as a pattern of pointers; the entries of a list are `*`. */
-function namesOf(node: SchemaNode, at = ''): readonly string[] {
-  if (node.items !== undefined) return namesOf(node.items, `${at}/*`);
-  const fields = Object.entries(node.properties ?? {});
-  return [at, ...fields.flatMap(([key, field]) => namesOf(field, `${at}/${key}`))];
-}
-
-function namesIn(value: unknown, at = ''): readonly string[] {
-  if (Array.isArray(value)) return [at, ...value.flatMap((entry) => namesIn(entry, `${at}/*`))];
-  if (value === null || typeof value !== 'object') return [at];
-  return [at, ...Object.entries(value).flatMap(([key, field]) => namesIn(field, `${at}/${key}`))];
-}
 
 // Common practice, no source, unless a work is named: what an expert would find odd.
 describe('the example cases, as an endoscopist reads them', () => {
