@@ -30,19 +30,6 @@ export function shortAnswer(rule: Rule, document: unknown): string {
     : `(${answered.problems.map(({ rule: broken, pointer }) => `${broken} ${pointer}`).join(', ')})`;
 }
 
-type Choices<Q> = { readonly [F in keyof Q]: readonly Q[F][] };
-
-/** Every question that can be made of these values. */
-export function everyQuestion<Q extends object>(choices: Choices<Q>): readonly Q[] {
-  let questions: readonly object[] = [{}];
-  for (const [field, values] of Object.entries<readonly unknown[]>(choices)) {
-    questions = questions.flatMap((question) =>
-      values.map((value) => ({ ...question, [field]: value })),
-    );
-  }
-  return questions as readonly Q[];
-}
-
 /** What a second writing of a rule would have answered otherwise: empty when both agree. */
 export function disagreements<Q>(
   rule: Rule,

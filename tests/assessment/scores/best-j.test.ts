@@ -2,111 +2,28 @@ import betaQuantile from '@stdlib/stats-base-dists-beta-quantile';
 import { describe, expect, it } from 'vitest';
 import { BEST_J } from '../../../src/assessment/scores/best-j.table.js';
 import { answer } from '../../../src/rules/index.js';
-import { disagreements, everyQuestion, shortAnswer } from './ask.js';
+import { disagreements, shortAnswer } from './ask.js';
+import { type BestJQuestion, bestJ, EVERY_BEST_J, KINDS } from './second-best-j.js';
 
-const KINDS = ['warfarin', 'doac', 'p2y12', 'aspirin', 'cilostazol'] as const;
-type Kind = (typeof KINDS)[number];
-type Use = 'not-taken' | 'continued' | 'interrupted' | 'not-known';
-
-interface Drug {
-  readonly kind: string;
-  readonly interrupted?: boolean | null;
-}
-interface Question {
-  readonly drugs: readonly Drug[];
-  readonly haemodialysis: boolean;
-  readonly lowerThird: boolean;
-  readonly multiple: boolean;
-  readonly sizeMm: number;
-}
-
-// Source: Hatta W et al. Gut 2021;70:476-484, groups and rates from its table of risk groups, the
-// weights from the score's own calculator (second source), in plain words: warfarin and DOAC 4,
-// haemodialysis 3, P2Y12 and aspirin 2, cilostazol 1, size above 30 mm 1, lower third 1, several
-// tumours 1, minus 1 for each kind of drug that was interrupted. A kind whose interruption is not
-// known leaves the total open by 1.
-function secondWriting({ drugs, haemodialysis, lowerThird, multiple, sizeMm }: Question): string {
-  let total = 0;
-  let open = 0;
-  for (const kind of new Set(drugs.map((drug) => drug.kind))) {
-    const of = drugs.filter((drug) => drug.kind === kind);
-    if (kind === 'other') continue;
-    if (kind === 'warfarin' || kind === 'doac') total += 4;
-    if (kind === 'p2y12' || kind === 'aspirin') total += 2;
-    if (kind === 'cilostazol') total += 1;
-    if (of.some(({ interrupted }) => interrupted === false)) continue;
-    if (of.every(({ interrupted }) => interrupted === true)) total -= 1;
-    else open += 1;
-  }
-  if (haemodialysis) total += 3;
-  if (lowerThird) total += 1;
-  if (multiple) total += 1;
-  if (sizeMm > 30) total += 1;
-  if (open > 0) return `indeterminate;missing=drugs;range=${total - open}-${total}`;
-  if (total < 2) return `${total};low;2.8`;
-  if (total < 3) return `${total};intermediate;6.1`;
-  if (total < 5) return `${total};high;11.4`;
-  return `${total};very-high;29.7`;
-}
-
-const INTERRUPTED: Record<Exclude<Use, 'not-taken'>, boolean | null> = {
-  continued: false,
-  interrupted: true,
-  'not-known': null,
-};
-
-const listOf = (uses: Record<Kind, Use>): readonly Drug[] =>
-  KINDS.flatMap((kind) => {
-    const use = uses[kind];
-    return use === 'not-taken' ? [] : [{ kind, interrupted: INTERRUPTED[use] }];
-  });
-
-const FLAGS = [false, true];
-const listsOf = (uses: readonly Use[]) =>
-  everyQuestion<Record<Kind, Use>>({
-    warfarin: uses,
-    doac: uses,
-    p2y12: uses,
-    aspirin: uses,
-    cilostazol: uses,
-  }).map(listOf);
-
-/** Every use of the drugs beside nothing else, and every use that is known beside every item. */
-const EVERY = [
-  ...everyQuestion<Question>({
-    drugs: listsOf(['not-taken', 'continued', 'interrupted', 'not-known']),
-    haemodialysis: [false],
-    lowerThird: [false],
-    multiple: [false],
-    sizeMm: [30],
-  }),
-  ...everyQuestion<Question>({
-    drugs: listsOf(['not-taken', 'continued', 'interrupted']),
-    haemodialysis: FLAGS,
-    lowerThird: FLAGS,
-    multiple: FLAGS,
-    sizeMm: [30, 30.1],
-  }),
-];
 const REST = { haemodialysis: false, lowerThird: false, multiple: false, sizeMm: 20 };
 
 describe('BEST-J score', () => {
   it('agrees with a second writing on every combination of drugs and items', () => {
-    expect(EVERY).toHaveLength(4 ** 5 + 3 ** 5 * 2 ** 4);
-    expect(disagreements(BEST_J, EVERY, secondWriting)).toEqual([]);
+    expect(EVERY_BEST_J).toHaveLength(4 ** 5 + 3 ** 5 * 2 ** 4);
+    expect(disagreements(BEST_J, EVERY_BEST_J, bestJ)).toEqual([]);
   });
 
   it('would be caught with aspirin at 1 point, as it is often remembered', () => {
-    const asOnePoint = (q: Question) => {
+    const asOnePoint = (q: BestJQuestion) => {
       const drugs = q.drugs.map((d) => (d.kind === 'aspirin' ? { ...d, kind: 'cilostazol' } : d));
-      return secondWriting({ ...q, drugs });
+      return bestJ({ ...q, drugs });
     };
-    expect(disagreements(BEST_J, EVERY, asOnePoint).length).toBeGreaterThan(0);
+    expect(disagreements(BEST_J, EVERY_BEST_J, asOnePoint).length).toBeGreaterThan(0);
   });
 
   it.each([1, 29, 30, 31, 200])('sees a border of size above 30 mm only (%s mm)', (sizeMm) => {
     const document = { ...REST, drugs: [], sizeMm };
-    expect(shortAnswer(BEST_J, document)).toBe(secondWriting(document));
+    expect(shortAnswer(BEST_J, document)).toBe(bestJ(document));
   });
 
   it('gives a total of each height its group, also far above 5', () => {
@@ -142,7 +59,7 @@ describe('drugs of the BEST-J score', () => {
     [[{ kind: 'p2y12', interrupted: false }, { kind: 'p2y12' }], '2;intermediate;6.1'],
   ])('counts kinds, not drugs: %j gives %s', (drugs, expected) => {
     expect(shortAnswer(BEST_J, { ...REST, drugs })).toBe(expected);
-    expect(secondWriting({ ...REST, drugs })).toBe(expected);
+    expect(bestJ({ ...REST, drugs })).toBe(expected);
   });
 
   it.each([

@@ -2,47 +2,27 @@ import { describe, expect, it } from 'vitest';
 import { KR_COLORECTAL_BLEEDING } from '../../../src/assessment/scores/kr-colorectal-bleeding.table.js';
 import { LIMOGES } from '../../../src/assessment/scores/limoges.table.js';
 import { answer } from '../../../src/rules/index.js';
-import { disagreements, everyQuestion, shortAnswer } from './ask.js';
-import { PLACES, possiblePlaces } from './places.js';
+import { everyQuestion } from '../../support/every-question.js';
+import { disagreements, shortAnswer } from './ask.js';
+import {
+  KR_SECOND,
+  type KrQuestion,
+  LIMOGES_SECOND,
+  type LimogesQuestion,
+} from './second-bleeding.js';
 
-interface LimogesQuestion {
-  readonly age: number;
-  readonly antithrombotic: boolean;
-  readonly location: string;
-  readonly sizeMm: number;
-  readonly asa: string;
-}
-
-// Source: Albouys J et al. Endoscopy 2024;56:110-118, abstract, in plain words: 75 years or older,
-// antithrombotic use and rectal location 1 point each, size above 50 mm 3, ASA III or IV 2.
-// 0-4: 4.1 %, 5-8: 17.5 %. ASA V counts as IV (derived).
-function limoges({ age, antithrombotic, location, sizeMm, asa }: LimogesQuestion): string {
-  let total = 0;
-  if (age >= 75) total += 1;
-  if (antithrombotic) total += 1;
-  if (possiblePlaces(location).every((place) => place === 'rectum')) total += 1;
-  if (sizeMm > 50) total += 3;
-  if (asa !== 'I' && asa !== 'II') total += 2;
-  return total > 4 ? `${total};high;17.5` : `${total};low-medium;4.1`;
-}
-
-const EVERY_LIMOGES = everyQuestion<LimogesQuestion>({
-  age: [0, 74, 75, 76, 110],
-  antithrombotic: [false, true],
-  location: PLACES,
-  sizeMm: [1, 49, 50, 50.1, 51],
-  asa: ['I', 'II', 'III', 'IV', 'V'],
-});
+const EVERY_LIMOGES = everyQuestion(LIMOGES_SECOND.choices);
+const EVERY_KR = everyQuestion(KR_SECOND.choices);
 
 describe('Limoges score', () => {
   it('agrees with a second writing of the abstract on every question', () => {
     expect(EVERY_LIMOGES).toHaveLength(5 * 2 * 11 * 5 * 5);
-    expect(disagreements(LIMOGES, EVERY_LIMOGES, limoges)).toEqual([]);
+    expect(disagreements(LIMOGES, EVERY_LIMOGES, LIMOGES_SECOND.says)).toEqual([]);
   });
 
   it('would be caught with a border of 50 mm or more', () => {
     const other = (q: LimogesQuestion) =>
-      limoges({ ...q, sizeMm: q.sizeMm === 50 ? 51 : q.sizeMm });
+      LIMOGES_SECOND.says({ ...q, sizeMm: q.sizeMm === 50 ? 51 : q.sizeMm });
     expect(disagreements(LIMOGES, EVERY_LIMOGES, other).length).toBeGreaterThan(0);
   });
 
@@ -68,43 +48,18 @@ describe('Limoges score', () => {
   });
 });
 
-interface KrQuestion {
-  readonly location: string;
-  readonly sizeMm: number;
-  readonly antiplatelet: string;
-}
-
-// Source: Endoscopy 2019, meeting abstract, in plain words: rectosigmoid location 2 (rectum and
-// rectosigmoid; of the sigmoid it is not said), 30 mm or more 1, antiplatelet drugs other than
-// aspirin alone 1. No groups.
-function korean({ location, sizeMm, antiplatelet }: KrQuestion): string {
-  let total = 0;
-  if (sizeMm >= 30) total += 1;
-  if (antiplatelet === 'other-or-combined') total += 1;
-  const points = possiblePlaces(location).flatMap((place) => {
-    if (place === 'rectum' || place === 'rectosigmoid') return [2];
-    return place === 'sigmoid' ? [0, 2] : [0];
-  });
-  const [lowest, highest] = [Math.min(...points), Math.max(...points)];
-  if (lowest === highest) return `${total + lowest}`;
-  return `indeterminate;missing=location;range=${total + lowest}-${total + highest}`;
-}
-
-const EVERY_KR = everyQuestion<KrQuestion>({
-  location: PLACES,
-  sizeMm: [1, 29, 29.9, 30, 31],
-  antiplatelet: ['none', 'aspirin-alone', 'other-or-combined'],
-});
-
 describe('Korean score of bleeding after colorectal dissection', () => {
   it('agrees with a second writing of the abstract on every question', () => {
     expect(EVERY_KR).toHaveLength(11 * 5 * 3);
-    expect(disagreements(KR_COLORECTAL_BLEEDING, EVERY_KR, korean)).toEqual([]);
+    expect(disagreements(KR_COLORECTAL_BLEEDING, EVERY_KR, KR_SECOND.says)).toEqual([]);
   });
 
   it('would be caught with points for aspirin alone', () => {
     const other = (q: KrQuestion) =>
-      korean({ ...q, antiplatelet: q.antiplatelet === 'none' ? 'none' : 'other-or-combined' });
+      KR_SECOND.says({
+        ...q,
+        antiplatelet: q.antiplatelet === 'none' ? 'none' : 'other-or-combined',
+      });
     expect(disagreements(KR_COLORECTAL_BLEEDING, EVERY_KR, other).length).toBeGreaterThan(0);
   });
 

@@ -1,52 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { ECURA } from '../../../src/assessment/scores/ecura.table.js';
-import { disagreements, everyQuestion, shortAnswer } from './ask.js';
+import { everyQuestion } from '../../support/every-question.js';
+import { disagreements, shortAnswer } from './ask.js';
+import { ECURA_SECOND, type EcuraQuestion } from './second-bleeding.js';
 
-interface Question {
-  readonly ly: string;
-  readonly v: string;
-  readonly vm: string;
-  readonly sizeMm: number;
-  readonly smDepthUm: number;
-}
-
-// Source: Hatta W et al. Am J Gastroenterol 2017;112:874-881, abstract, in plain words: lymphatic
-// invasion 3 points; size above 30 mm, positive vertical margin, venous invasion and submucosal
-// invasion of 500 um or more 1 point each. 0-1 low, 2-4 intermediate, 5-7 high. A vertical margin
-// that cannot be judged counts as positive, a vessel that cannot be judged is missing (derived).
-function secondWriting({ ly, v, vm, sizeMm, smDepthUm }: Question): string {
-  let sure = 0;
-  if (ly === '1') sure += 3;
-  if (v === '1') sure += 1;
-  if (vm !== '0') sure += 1;
-  if (sizeMm > 30) sure += 1;
-  if (smDepthUm >= 500) sure += 1;
-  const missing = [...(ly === 'X' ? ['ly'] : []), ...(v === 'X' ? ['v'] : [])];
-  if (missing.length > 0) {
-    const most = sure + (ly === 'X' ? 3 : 0) + (v === 'X' ? 1 : 0);
-    return `indeterminate;missing=${missing.join(',')};range=${sure}-${most}`;
-  }
-  if (sure <= 1) return `${sure};low;2.5`;
-  if (sure <= 4) return `${sure};intermediate;6.7`;
-  return `${sure};high;22.7`;
-}
-
-const EVERY = everyQuestion<Question>({
-  ly: ['0', '1', 'X'],
-  v: ['0', '1', 'X'],
-  vm: ['0', '1', 'X'],
-  sizeMm: [1, 29, 29.9, 30, 30.1, 31, 200],
-  smDepthUm: [0, 1, 499, 500, 501, 5000],
-});
+const EVERY = everyQuestion(ECURA_SECOND.choices);
 
 describe('eCura score', () => {
   it('agrees with a second writing of the abstract on every question', () => {
     expect(EVERY).toHaveLength(3 * 3 * 3 * 7 * 6);
-    expect(disagreements(ECURA, EVERY, secondWriting)).toEqual([]);
+    expect(disagreements(ECURA, EVERY, ECURA_SECOND.says)).toEqual([]);
   });
 
   it('would be caught with lymphatic and venous invasion exchanged', () => {
-    const exchanged = (q: Question) => secondWriting({ ...q, ly: q.v, v: q.ly });
+    const exchanged = (q: EcuraQuestion) => ECURA_SECOND.says({ ...q, ly: q.v, v: q.ly });
     expect(disagreements(ECURA, EVERY, exchanged).length).toBeGreaterThan(0);
   });
 
