@@ -16,7 +16,8 @@ export interface Question {
 
 /**
  * Every result that the question can have, one for each way to fill in the missing fields that
- * `evaluate` asks for. Fields that it does not ask for are not tried out.
+ * `evaluate` asks for. Fields that it does not ask for are not tried out, nor are values beside
+ * which a word that was told is not possible.
  *
  * @param evaluate gives a result, or names a field that it needs
  */
@@ -30,8 +31,23 @@ export function* possibleResults<T extends object>(
   if (!isNeeds(result)) return yield result;
   const { field, values } = choices(question, read, result.needs);
   for (const value of values) {
-    yield* possibleResults(question, evaluate, { ...supposed, [field]: value });
+    const next = { ...supposed, [field]: value };
+    if (isPossible(question, next)) yield* possibleResults(question, evaluate, next);
   }
+}
+
+/** Whether each word that was told is still possible beside what is supposed. */
+function isPossible(question: Question, supposed: Told): boolean {
+  const read = reader(question, supposed);
+  for (const name in question.fields) {
+    const field = question.fields[name];
+    if (field?.only === undefined) continue;
+    const value = question.told[name] ?? undefined;
+    if (value === undefined || isUnknownWord(field, value)) continue;
+    const only = field.only.find(({ when }) => truthOf(when, read) === true);
+    if (only !== undefined && !only.words.includes(value)) return false;
+  }
+  return true;
 }
 
 /** Fields that were asked for and are not known, in the order of the question. */

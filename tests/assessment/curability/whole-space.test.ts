@@ -75,6 +75,11 @@ describe('the second writing', () => {
   });
 });
 
+it('notices a class that gets better for a graver finding', () => {
+  const { rule, order } = EUROPE_2022;
+  expect(betterForWorse(rule, [...order].reverse(), EUROPE_2022)).not.toEqual([]);
+});
+
 /** Findings from the mildest to the gravest; a lesion of the stomach has no layer in between. */
 const GRAVER = {
   histology: ['high-grade-dysplasia', 'carcinoma'],
@@ -117,7 +122,7 @@ function betterForWorse(rule: ClassRule, order: readonly string[], known: Known)
     const before = order.indexOf(ask(rule, asked).class);
     if (before < 0) continue;
     for (const worse of graver(asked)) {
-      if (isKnownReversal(worse)) continue;
+      if (isKnownReversal(asked, worse)) continue;
       const after = order.indexOf(ask(rule, worse).class);
       if (after >= 0 && after < before) found.push({ asked, worse });
       if (found.length === 5) return found;
@@ -133,8 +138,8 @@ const isImpossible = ({ undiffLengthMm, sizeMm }: CurabilityQuestion) => undiffL
  * The one reversal of the guidelines, as transcribed: the limit of 20 mm for undifferentiated
  * parts is worded for the mucosa, so that the same lesion in the submucosa escapes it.
  */
-const isKnownReversal = ({ depth, undiffLengthMm }: CurabilityQuestion) =>
-  depth === 'sm' && undiffLengthMm > 20;
+const isKnownReversal = (asked: CurabilityQuestion, worse: CurabilityQuestion) =>
+  asked.depth === 'm' && worse.depth === 'sm' && asked.undiffLengthMm > 20;
 
 // Mini-invasive Surg 2021;5:36, abstract: EP/LPM unless round the whole and longer than 50 mm; MM
 // and SM1 (at most 200 um) unless round the whole.
