@@ -24,8 +24,10 @@ import { provenanceTag, toProvenance } from './provenance.js';
 import { toReport } from './report.js';
 import { toResectionFindings } from './resection-findings.js';
 import { corrected, retracted } from './retraction.js';
+import { toScores } from './scores.js';
 import { toPathologyRequest, toSpecimens } from './specimen.js';
 import { summarise } from './summary.js';
+import { toVerdict } from './verdict.js';
 import { toVesselTreatments } from './vessel-treatment.js';
 
 /**
@@ -78,6 +80,8 @@ function toDrafts(
     ...toDrugFindings(context),
     ...toResectionFindings(context),
   ];
+  const present = new Set(findings.map(({ key }) => key));
+  const { curability, scores } = version.assessment;
   const parts: readonly Draft[] = [
     toLesion(context),
     ...toComplications(context),
@@ -89,7 +93,9 @@ function toDrafts(
     ...toAntithrombotics(context),
     ...toMedia(context),
     ...findings,
-    ...toComputed(context, new Set(findings.map(({ key }) => key))),
+    ...toComputed(context, present),
+    toVerdict(context, curability, present),
+    ...toScores(context, scores, present),
   ];
   const withReport = [...parts, toReport(context, parts, summary)];
   return [toProcedure(context, withReport, summary), ...withReport];

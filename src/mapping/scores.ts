@@ -50,9 +50,9 @@ export function scoresSentence(scores: readonly ScoreFinding[]): readonly string
 function shortly(name: string, outcome: Outcome): readonly string[] {
   switch (outcome.kind) {
     case 'total':
-      return [`${name} ${outcome.total}${groupText(outcome)}`];
+      return [`${name}: ${outcome.total}${groupText(outcome)}`];
     case 'indeterminate':
-      return [`${name} between ${outcome.lowest} and ${outcome.highest}`];
+      return [`${name}: open, ${rangeText(outcome)}`];
     case 'refused':
       return [];
   }
@@ -111,14 +111,11 @@ function inWords(outcome: Outcome): readonly string[] {
         ...outcome.counted.map((item) => `Counted ${item.points}: ${sourced(item)}`),
         ...(outcome.rate === undefined ? [] : [rateText(outcome.rate)]),
         ...(outcome.figures ?? []).map(
-          ({ says, value, unit }) => `Published of this group: ${says} ${value} ${unit}.`,
+          ({ says, value, unit }) => `Published of this group: ${says}, ${value} ${unit}.`,
         ),
       ];
     case 'indeterminate':
-      return [
-        `Not known: ${outcome.missing.join(', ')}; ` +
-          `the total lies between ${outcome.lowest} and ${outcome.highest}.`,
-      ];
+      return [`Not known: ${outcome.missing.join(', ')}; possible total: ${rangeText(outcome)}.`];
     case 'refused':
       return [outcome.because];
   }
@@ -140,8 +137,11 @@ function rateText({ says, percent, events, of, interval }: Rate): string {
             `${interval.upperPercent} %, ${INTERVAL_METHODS[interval.method]}`,
         ];
   const detail = [...counts, ...limits].join('; ');
-  return `Published of this group: ${percent} % ${says}${detail === '' ? '' : ` (${detail})`}.`;
+  return `Published of this group: ${says}, ${percent} %${detail === '' ? '' : ` (${detail})`}.`;
 }
+
+const rangeText = ({ lowest, highest }: Extract<Outcome, { kind: 'indeterminate' }>): string =>
+  lowest === highest ? `${lowest}` : `${lowest} to ${highest}`;
 
 const groupText = ({ group }: Total): string =>
   group === undefined ? '' : ` (${codeIn(SCORE_GROUPS, group).text.toLowerCase()})`;

@@ -2,6 +2,8 @@ import { type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
 import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
+import { scoresSentence } from './scores.js';
+import { verdictSentence } from './verdict.js';
 
 const OUTCOMES = {
   'en-bloc': 'The lesion was removed en bloc.',
@@ -34,6 +36,8 @@ export function summarise(context: MappingContext): readonly string[] {
       ? [`Dissection speed${inWords(assessment.speedCm2PerH, 'cm2/h', 1, ' ')}.`]
       : []),
     ...(specimen?.retrieved === true ? ['Pathology is awaited.'] : []),
+    verdictSentence(context, assessment.curability),
+    ...scoresSentence(assessment.scores),
   ];
 }
 

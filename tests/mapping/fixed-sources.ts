@@ -22,6 +22,7 @@ import {
   WORD_CODES,
 } from '../../src/terminology/index.js';
 import type { Draft } from '../support/consistent-case.js';
+import { ANSWER_ROWS } from './answer-sources.js';
 import type { FixedSource, Told } from './explain.js';
 import { CAUTION, paragraphsOf, saysOnlyFacts } from './plain-words.js';
 import { CASE_ID, keyOf } from './records.js';
@@ -75,6 +76,8 @@ const PROFILES: readonly (readonly [RegExp, string])[] = [
   [/^MedicationStatement /, 'dr-antithrombotic'],
   [/^Observation (procedure-duration|dissection-duration|specimen-area)$/, 'dr-computed'],
   [/^Observation (dissection-speed|stricture-risk)$/, 'dr-computed'],
+  [/^Observation curability$/, 'dr-curability'],
+  [/^Observation (bleeding-risk-score|node-risk|difficulty-score)\./, 'dr-score'],
   [/^Observation /, 'dr-endoscopy-finding'],
   [/^Procedure $/, 'dr-esd-procedure'],
   [/^Procedure /, 'dr-sub-procedure'],
@@ -237,6 +240,15 @@ const PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';
 const partOf: Says = (resource, told) =>
   to('Procedure', '')(resource, told).map((valueReference) => ({ url: PART_OF, valueReference }));
 
+/** All but the verdict, which may wait for pathology. */
+const status: Says = (resource) => (keyOf(resource) === 'curability' ? [] : ['final']);
+
+/** Of all but verdicts and scores, which say more. */
+const absence: Says = (resource) =>
+  /^(curability|bleeding-risk-score|node-risk|difficulty-score)/.test(keyOf(resource))
+    ? []
+    : [STRUCTURE.absent.unknown, STRUCTURE.absent.notPerformed];
+
 const ROWS: readonly Row[] = [
   ['* *', 'resourceType', (resource) => [resource.resourceType]],
   ['* *', 'meta.profile[]', profile],
@@ -307,7 +319,8 @@ const ROWS: readonly Row[] = [
   ['Observation *', 'focus[]', to('Condition', 'lesion')],
   ['Observation *', 'specimen', to('Specimen', '*')],
   ['Observation *', 'derivedFrom[]', to('Observation', '*')],
-  ['Observation *', 'status', just('final')],
+  ...ANSWER_ROWS,
+  ['Observation *', 'status', status],
   ['Observation *', 'category[]', just(...Object.values(STRUCTURE.observationCategory))],
   ['Observation *', 'code', item],
   ['Observation *', 'component[].code', concepts(...PART_CODES)],
@@ -332,11 +345,7 @@ const ROWS: readonly Row[] = [
   ['Observation stricture-risk', 'note[]', missingNote],
   ['Observation stricture-risk', 'note[]', factorNote],
   ['Observation *', 'method', method],
-  [
-    'Observation *',
-    'dataAbsentReason',
-    just(STRUCTURE.absent.unknown, STRUCTURE.absent.notPerformed),
-  ],
+  ['Observation *', 'dataAbsentReason', absence],
   ['Provenance ', 'meta.tag[]', provenanceTag],
   [
     'Provenance ',

@@ -1,7 +1,15 @@
 import { roundTo } from '../../src/kernel/index.js';
-import { ESD_PROCEDURE, WORD_CODES } from '../../src/terminology/index.js';
+import {
+  CURABILITY_CLASSES,
+  CURABILITY_REASONS,
+  ESD_PROCEDURE,
+  RULES,
+  SCORE_GROUPS,
+  WORD_CODES,
+} from '../../src/terminology/index.js';
 import type { Draft } from '../support/consistent-case.js';
 import type { Told } from './explain.js';
+import { hasNothingToSee } from './nothing-to-see.js';
 
 export const CAUTION =
   'Decision support, not a verdict: confirm against the guideline and local policy; ' +
@@ -24,6 +32,9 @@ const rounded = (
 };
 const ESD_TEXT: Readonly<Record<string, { readonly text: string }>> = ESD_PROCEDURE;
 const SITE_TEXT: Readonly<Record<string, { readonly text: string }>> = WORD_CODES.site;
+const RULE_TEXT: Readonly<Record<string, { readonly text: string }>> = RULES;
+const REASON_TEXT: Readonly<Record<string, { readonly text: string }>> = CURABILITY_REASONS;
+const GROUP_TEXT: Readonly<Record<string, { readonly text: string }>> = SCORE_GROUPS;
 const ENDS: Readonly<Record<string, string>> = {
   'en-bloc': 'The lesion was removed en bloc.',
   piecemeal: 'The lesion was removed piecemeal.',
@@ -78,6 +89,16 @@ const SENTENCES: readonly Sentence[] = [
     facts: (told) => [rounded(told, 'speedCm2PerH', 1)],
   },
   {
+    form: /^(Curability: .*)\.$/,
+    facts: ({ version }) => [
+      hasNothingToSee({ version })
+        ? 'Curability: no class, because there is no specimen'
+        : 'Curability: open until pathology is back',
+    ],
+  },
+  { form: /^Curability by (.*)\.$/, facts: (told) => [verdictText(told)] },
+  { form: /^Scores: (.*)\.$/, facts: (told) => [scoresText(told)] },
+  {
     form: /^(.*)\.$/,
     facts: (told) => {
       const { organ, site } = fields(told).lesion;
@@ -89,6 +110,33 @@ const SENTENCES: readonly Sentence[] = [
     },
   },
 ];
+
+/** Rule set, class and reasons, or what is missing. */
+function verdictText({ version }: Told): string {
+  const { rule, outcome } = version.assessment.curability.verdict;
+  const name = RULE_TEXT[rule]?.text;
+  if (outcome.kind === 'indeterminate') {
+    return `${name}: open, not known: ${outcome.missing.join(', ')}`;
+  }
+  const words = new Set(outcome.reasons.flatMap(({ reason }) => reason ?? []));
+  const reasons = [...words].map((word) => REASON_TEXT[word]?.text.toLowerCase());
+  const because = reasons.length === 0 ? '' : `, because: ${reasons.join(', ')}`;
+  return `${name}: ${CURABILITY_CLASSES[rule]?.[outcome.class]?.text}${because}`;
+}
+
+function scoresText({ version }: Told): string {
+  const parts = version.assessment.scores.flatMap(({ rule, outcome }) => {
+    if (outcome.kind === 'refused') return [];
+    const name = RULE_TEXT[rule]?.text;
+    if (outcome.kind === 'total') {
+      const group = GROUP_TEXT[outcome.group ?? '']?.text.toLowerCase();
+      return [`${name}: ${outcome.total}${group === undefined ? '' : ` (${group})`}`];
+    }
+    const { lowest, highest } = outcome;
+    return [`${name}: open, ${[...new Set([lowest, highest])].join(' to ')}`];
+  });
+  return parts.join('; ');
+}
 
 /** Whether a sentence has a known form and only facts of the case in its gaps, in their order. */
 export function saysOnlyFacts(sentence: string, told: Told): boolean {

@@ -111,6 +111,72 @@ describe('an Observation is corrected', () => {
   });
 });
 
+describe('a verdict and scores after a correction', () => {
+  const statusOf = (bundle: Bundle, key: string): unknown =>
+    find(bundle, 'Observation', key).status;
+  /** The case with another lesion, so that other scores concern it. */
+  const moved = (name: string, change: (next: Draft) => void): Bundle => {
+    const first = example(name);
+    const next = structuredClone(first);
+    next.revision = first.revision + 1;
+    change(next);
+    return bundleOfRevisions(first, next);
+  };
+
+  it('scores that no longer concern the organ are entered in error, new ones are final', () => {
+    const bundle = moved('rectum', (next) => {
+      next.lesion = { ...example('stomach-two-lesions-first').lesion };
+    });
+    const scores = (status: string): readonly string[] =>
+      resourcesOf(bundle)
+        .filter((r) => r.status === status && /-score|-risk\./.test(keyOf(r)))
+        .map(keyOf);
+    expect(scores('entered-in-error')).toEqual([
+      'bleeding-risk-score.limoges',
+      'bleeding-risk-score.kr-colorectal-bleeding',
+      'difficulty-score.colorectal-difficulty-2021',
+      'difficulty-score.colorectal-difficulty-2023',
+      'difficulty-score.colorectal-difficulty-matsumoto-2019',
+    ]);
+    expect(scores('final')).toEqual(['bleeding-risk-score.best-j']);
+    isSound(bundle);
+  });
+
+  it('a score with other points is corrected', () => {
+    const bundle = moved('rectum', (next) => (next.lesion.longAxisMm = 49));
+    expect(statusOf(bundle, 'bleeding-risk-score.limoges')).toBe('corrected');
+    isSound(bundle);
+  });
+
+  it('a verdict that was preliminary is final for the first time, not corrected', () => {
+    const bundle = moved('complete', (next) => (next.specimen = { retrieved: false }));
+    const verdict = find(bundle, 'Observation', 'curability');
+    expect(verdict.status).toBe('final');
+    expect(verdict.dataAbsentReason.coding[0].code).toBe('not-performed');
+    isSound(bundle);
+  });
+
+  it('a verdict that was final and now waits for pathology is preliminary', () => {
+    const first = { ...example('complete'), specimen: { retrieved: false } };
+    const found = { ...example('complete'), revision: first.revision + 1 };
+    const again = bundleOfRevisions(first, found);
+    expect(statusOf(again, 'curability')).toBe('preliminary');
+    expect(find(again, 'DiagnosticReport', 'endoscopy').status).toBe('preliminary');
+    isSound(again);
+  });
+
+  it('a class that becomes another class is corrected', () => {
+    const bundle = moved('stomach-abandoned', (next) => (next.lesion.tumour = 'other'));
+    const verdict = find(bundle, 'Observation', 'curability');
+    expect(verdict.valueCodeableConcept.coding[0].code).toBe('no-rule');
+    expect(verdict.status).toBe('corrected');
+    expect(find(bundle, 'DiagnosticReport', 'endoscopy').conclusionCode).toEqual([
+      verdict.valueCodeableConcept,
+    ]);
+    isSound(bundle);
+  });
+});
+
 describe('the order in which revisions arrive', () => {
   const [first, second] = revised((n) => {
     n.equipment.knives.pop();

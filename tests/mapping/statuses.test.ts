@@ -2,7 +2,8 @@ import fhirpath from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4';
 import { describe, expect, it } from 'vitest';
 import { checkBundle } from '../../src/conformance/index.js';
-import { bundleOf, example, find, resourcesOf } from './records.js';
+import type { Draft } from '../support/consistent-case.js';
+import { bundleOf, example, find, keyOf, resourcesOf } from './records.js';
 
 const bundleOfExample = (name: string) => bundleOf(JSON.stringify(example(name)));
 const types = (name: string): readonly string[] =>
@@ -23,7 +24,10 @@ describe('statuses of a case that is pushed without pathology', () => {
     expect(lesion.clinicalStatus.coding[0].code).toBe('active');
     const findings = resourcesOf(bundle).filter((r) => r.resourceType === 'Observation');
     expect(findings.length).toBeGreaterThan(30);
-    expect(new Set(findings.map(({ status }) => status))).toEqual(new Set(['final']));
+    const awaited = findings.filter(({ status }) => status !== 'final');
+    expect(awaited.map((finding) => [keyOf(finding), finding.status])).toEqual([
+      ['curability', 'preliminary'],
+    ]);
   });
 
   it('the specimen is available, its request active, the report preliminary', () => {
@@ -99,16 +103,67 @@ describe('a unit that signs its report when the scope has left', () => {
     expect(find(bundle, 'Specimen', 'specimen').status).toBe('available');
   });
 
-  it('differs from one that waits in nothing else', () => {
-    const [waits, signs] = (['wait', 'sign-at-once'] as const).map((endoscopyReport) =>
-      JSON.stringify(bundleOf(text, { endoscopyReport })),
+  it('leaves out of it the verdict alone, which is still preliminary', () => {
+    const bundle = bundleOf(text, { endoscopyReport: 'sign-at-once' });
+    const listed = find(bundle, 'DiagnosticReport', 'endoscopy').result.map(
+      ({ reference }: Draft) => reference,
     );
-    expect(waits?.replace('"status":"preliminary"', '"status":"final"')).toBe(signs);
+    const left = (bundle.entry ?? []).filter(
+      ({ fullUrl, resource }) =>
+        resource?.resourceType === 'Observation' && !listed.includes(fullUrl),
+    );
+    expect(left.map(({ resource }) => keyOf(resource))).toEqual(['curability']);
+    expect(find(bundle, 'Observation', 'curability').status).toBe('preliminary');
+  });
+
+  it('differs from one that waits in nothing else', () => {
+    const [waits, signs] = (['wait', 'sign-at-once'] as const).map((endoscopyReport) => {
+      const bundle = structuredClone(bundleOf(text, { endoscopyReport }));
+      const report = find(bundle, 'DiagnosticReport', 'endoscopy');
+      return {
+        ...report,
+        result: undefined,
+        rest: resourcesOf(bundle).filter((r) => r !== report),
+      };
+    });
+    expect({ ...waits, status: 'final' }).toEqual(signs);
   });
 
   it('passes the gate but for the rule that the policy switches off', () => {
     const bundle = bundleOf(text, { endoscopyReport: 'sign-at-once' });
     expect(checkBundle(bundle, ['dr-dr-6'])).toMatchObject({ ok: true });
     expect(checkBundle(bundle)).toMatchObject({ ok: false, problems: [{ rule: 'dr-dr-6' }] });
+  });
+});
+
+describe('the verdict in the report', () => {
+  const reportOf = (name: string): Draft =>
+    find(bundleOfExample(name), 'DiagnosticReport', 'endoscopy');
+
+  it('is its coded conclusion where there is a class, and so for both codes of it', () => {
+    const { conclusionCode, conclusion } = reportOf('stomach-abandoned');
+    const verdict = find(bundleOfExample('stomach-abandoned'), 'Observation', 'curability');
+    expect(verdict.status).toBe('final');
+    expect(verdict.valueCodeableConcept.coding.map(({ code }: Draft) => code)).toEqual([
+      'incomplete',
+      'open',
+    ]);
+    expect(conclusionCode).toEqual([verdict.valueCodeableConcept]);
+    expect(conclusion).toContain('Curability by ESGE 2022: Endoscopically incomplete.');
+  });
+
+  it.each([
+    ['complete', 'Curability: open until pathology is back.'],
+    ['colon-specimen-not-retrieved', 'Curability: no class, because there is no specimen.'],
+  ])('is none in %s, and the conclusion says why', (name, sentence) => {
+    const { conclusionCode, conclusion } = reportOf(name);
+    expect(conclusionCode).toBeUndefined();
+    expect(conclusion).toContain(sentence);
+  });
+
+  it('is followed by the scores and, at the end, the caution', () => {
+    expect(reportOf('rectum').conclusion).toMatch(
+      /Curability: open until pathology is back\. Scores: Limoges: 7 \(high\); .* Decision support, not a verdict: [^.]*\.$/,
+    );
   });
 });
