@@ -5,6 +5,26 @@ export {
   parseCaseSearch,
 } from './case-search.js';
 export {
+  checkEventAgainstCase,
+  EVENT_CASE_CHECKS,
+} from './event/check-against-case.js';
+export { EVENT_CHECKS } from './event/cross-checks.js';
+export { type EventFields, eventSchema } from './event/event.js';
+export { type EventMessage, parseEvent } from './event/parse-event.js';
+export {
+  ADVERSE_EVENTS,
+  type AdverseEventKind,
+  EVENT_KINDS,
+  type EventKind,
+} from './event/words.table.js';
+export {
+  checkExaminationAgainstCase,
+  EXAMINATION_CASE_CHECKS,
+} from './examination/check-against-case.js';
+export { EXAMINATION_CHECKS } from './examination/cross-checks.js';
+export { type ExaminationFields, examinationSchema } from './examination/examination.js';
+export { type ExaminationMessage, parseExamination } from './examination/parse-examination.js';
+export {
   parseKeyList,
   ROLES,
   type Role,
@@ -26,4 +46,11 @@ export {
   unitSettingsSchema,
 } from './unit-settings.js';
 export { isUnreadable } from './unreadable.js';
+export {
+  checkWithdrawalAgainstCase,
+  WITHDRAWAL_CASE_CHECKS,
+} from './withdrawal/check-against-case.js';
+export { WITHDRAWAL_CHECKS } from './withdrawal/cross-checks.js';
+export { parseWithdrawal, type WithdrawalMessage } from './withdrawal/parse-withdrawal.js';
+export { type WithdrawalFields, withdrawalSchema } from './withdrawal/withdrawal.js';
 export * from './words.table.js';
