@@ -1,61 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { AGREE } from '../../../src/assessment/classifications/agree.table.js';
 import { CLAVIEN_DINDO } from '../../../src/assessment/classifications/clavien-dindo.table.js';
-import { disagreements, everyQuestion, shortAnswer } from '../scores/ask.js';
+import { everyQuestion } from '../../support/every-question.js';
+import { disagreements, shortAnswer } from '../scores/ask.js';
+import { AGREE_SECOND, CLAVIEN_DINDO_SECOND } from './second-grades.js';
 
-interface Event {
-  readonly intervention: string;
-  readonly generalAnaesthesia: boolean;
-  readonly transfusion: boolean;
-  readonly drugsBeyondGradeI: boolean;
-  readonly emergencyVisit: boolean;
-  readonly death: boolean;
-  readonly admissionHours: number;
-  readonly observationHours: number;
-  readonly criticalCare: string;
-}
-
-// Source: Nass KJ et al. Gastrointest Endosc 2022;95:1078-1085, table as reproduced (none to IIIa),
-// IIIb by complement (second source), IVa to V from memory, in plain words.
-function agree(e: Event): string {
-  if (e.death) return 'V';
-  if (e.criticalCare === 'multi-organ') return 'IVb';
-  if (e.criticalCare === 'single-organ') return 'IVa';
-  if (e.intervention === 'surgical') return 'IIIb';
-  if (e.intervention !== 'none') return 'IIIa';
-  if (e.transfusion || e.drugsBeyondGradeI || e.admissionHours > 24) return 'II';
-  if (e.emergencyVisit || e.admissionHours > 0 || e.observationHours >= 3) return 'I';
-  return 'none';
-}
-
-// Source: Dindo D et al. Ann Surg 2004;240:205-213, table as reproduced: grade III is divided by
-// the anaesthesia; any deviation from the normal course is grade I.
-function clavienDindo(e: Event): string {
-  if (e.death) return 'V';
-  if (e.criticalCare === 'multi-organ') return 'IVb';
-  if (e.criticalCare === 'single-organ') return 'IVa';
-  if (e.intervention !== 'none') return e.generalAnaesthesia ? 'IIIb' : 'IIIa';
-  if (e.transfusion || e.drugsBeyondGradeI) return 'II';
-  if (e.emergencyVisit || e.admissionHours > 0 || e.observationHours > 0) return 'I';
-  return 'none';
-}
-
-const FLAGS = [false, true];
-const EVERY = everyQuestion<Event>({
-  intervention: ['none', 'endoscopic', 'radiological', 'surgical'],
-  generalAnaesthesia: FLAGS,
-  transfusion: FLAGS,
-  drugsBeyondGradeI: FLAGS,
-  emergencyVisit: FLAGS,
-  death: FLAGS,
-  admissionHours: [0, 0.5, 1, 23, 24, 24.5, 25],
-  observationHours: [0, 1, 2.5, 3, 4],
-  criticalCare: ['none', 'single-organ', 'multi-organ'],
-});
+const EVERY = everyQuestion(AGREE_SECOND.choices);
 
 describe.each([
-  ['AGREE', AGREE, agree, clavienDindo],
-  ['Clavien-Dindo', CLAVIEN_DINDO, clavienDindo, agree],
+  ['AGREE', AGREE, AGREE_SECOND.says, CLAVIEN_DINDO_SECOND.says],
+  ['Clavien-Dindo', CLAVIEN_DINDO, CLAVIEN_DINDO_SECOND.says, AGREE_SECOND.says],
 ] as const)('%s', (_name, rule, own, other) => {
   it('agrees with a second writing of its definitions on every event', () => {
     expect(EVERY).toHaveLength(4 * 2 ** 5 * 7 * 5 * 3);

@@ -4,29 +4,31 @@ import { BUDDING_ITBCC } from '../../../src/assessment/classifications/budding-i
 import { DIFFICULT_ESD } from '../../../src/assessment/classifications/difficult-esd.table.js';
 import { FIBROSIS } from '../../../src/assessment/classifications/fibrosis.table.js';
 import { SYDNEY_DMI } from '../../../src/assessment/classifications/sydney-dmi.table.js';
-import { disagreements, everyQuestion, shortAnswer } from '../scores/ask.js';
+import { everyQuestion } from '../../support/every-question.js';
+import { disagreements, shortAnswer } from '../scores/ask.js';
+import {
+  BBPS_SECOND,
+  BUDDING_SECOND,
+  DIFFICULT_SECOND,
+  type Ended,
+  FIBROSIS_SECOND,
+  type Segments,
+  SYDNEY_SECOND,
+} from './second-findings.js';
 
-// Source: Lai EJ et al. Gastrointest Endosc 2009;69:620-625: 0 to 3 a segment, adequate when every
-// segment has 2 or more.
 describe('Boston bowel preparation scale', () => {
-  const POINTS = [0, 1, 2, 3];
-  interface Segments {
-    readonly right: number;
-    readonly transverse: number;
-    readonly left: number;
-  }
-  const every = everyQuestion<Segments>({ right: POINTS, transverse: POINTS, left: POINTS });
-  const scale = (q: Segments, isAdequate: boolean) =>
-    `${q.right + q.transverse + q.left};${isAdequate ? 'adequate' : 'not-adequate'}`;
+  const every = everyQuestion(BBPS_SECOND.choices);
 
   it('agrees with a second writing on every preparation', () => {
     expect(every).toHaveLength(64);
-    const own = (q: Segments) => scale(q, Math.min(q.right, q.transverse, q.left) >= 2);
-    expect(disagreements(BBPS, every, own)).toEqual([]);
+    expect(disagreements(BBPS, every, BBPS_SECOND.says)).toEqual([]);
   });
 
   it('would be caught with a total of 6 as the only condition', () => {
-    const byTotal = (q: Segments) => scale(q, q.right + q.transverse + q.left >= 6);
+    const byTotal = ({ right, transverse, left }: Segments) => {
+      const total = right + transverse + left;
+      return `${total};${total >= 6 ? 'adequate' : 'not-adequate'}`;
+    };
     expect(disagreements(BBPS, every, byTotal)).toContain('{"right":0,"transverse":3,"left":3}');
   });
 
@@ -43,6 +45,11 @@ describe('Boston bowel preparation scale', () => {
 // Source: ITBCC 2016 as quoted in J Clin Oncol 2019;37:1886: BD1 0-4, BD2 5-9, BD3 10 and more
 // buds per 0.785 mm2; other fields by proportion, rounded down.
 describe('tumour budding', () => {
+  it('agrees with a second writing in the standard field and in one of twice its size', () => {
+    const every = everyQuestion(BUDDING_SECOND.choices);
+    expect(disagreements(BUDDING_ITBCC, every, BUDDING_SECOND.says)).toEqual([]);
+  });
+
   it.each([0, 1, 4, 5, 6, 9, 10, 11, 200])('grades %s buds in the standard field', (buds) => {
     const expected = buds <= 4 ? 'BD1' : buds <= 9 ? 'BD2' : 'BD3';
     expect(shortAnswer(BUDDING_ITBCC, { buds, fieldMm2: 0.785 })).toBe(expected);
@@ -81,6 +88,11 @@ describe('tumour budding', () => {
 
 // Source: Burgess NG et al. Gut 2017;66:1779-1789, abstract; grade 0 from a second source.
 describe('Sydney classification of deep mural injury', () => {
+  it('agrees with a second writing on every sign', () => {
+    const every = everyQuestion(SYDNEY_SECOND.choices);
+    expect(disagreements(SYDNEY_DMI, every, SYDNEY_SECOND.says)).toEqual([]);
+  });
+
   it.each([
     [{ sign: 'normal' }, '0'],
     [{ sign: 'muscle-visible' }, 'I'],
@@ -101,6 +113,11 @@ describe('Sydney classification of deep mural injury', () => {
 // Source: Matsumoto A et al. Scand J Gastroenterol 2010;45:1329, as quoted; looks from a second
 // source.
 describe('submucosal fibrosis', () => {
+  it('agrees with a second writing on every look', () => {
+    const every = everyQuestion(FIBROSIS_SECOND.choices);
+    expect(disagreements(FIBROSIS, every, FIBROSIS_SECOND.says)).toEqual([]);
+  });
+
   it.each([
     [{ layer: 'transparent-blue' }, 'F0'],
     [{ layer: 'white-web-in-blue' }, 'F1'],
@@ -112,22 +129,9 @@ describe('submucosal fibrosis', () => {
   });
 });
 
-// Source: Iacopini F et al., PMC5595579: en bloc with a speed below 0.07 cm2/min, conversion to
-// mucosal resection, or abandonment.
 describe('difficult dissection', () => {
-  interface Ended {
-    readonly outcome: string;
-    readonly speedCm2PerMin: number;
-  }
-  const own = ({ outcome, speedCm2PerMin }: Ended): string => {
-    if (outcome === 'abandoned' || outcome === 'converted-to-emr') return 'difficult';
-    if (outcome === 'piecemeal') return 'no-rule';
-    return speedCm2PerMin < 0.07 ? 'difficult' : 'not-difficult';
-  };
-  const every = everyQuestion<Ended>({
-    outcome: ['en-bloc', 'piecemeal', 'converted-to-emr', 'abandoned'],
-    speedCm2PerMin: [0, 0.069, 0.0699, 0.07, 0.0701, 0.2],
-  });
+  const own = DIFFICULT_SECOND.says;
+  const every = everyQuestion(DIFFICULT_SECOND.choices);
 
   it('agrees with a second writing of the definition on every dissection', () => {
     expect(disagreements(DIFFICULT_ESD, every, own)).toEqual([]);

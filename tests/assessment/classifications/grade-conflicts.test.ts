@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gradeConflicts } from '../../../src/assessment/classifications/grade-conflicts.js';
 import type { StatedGrades } from '../../../src/assessment/classifications/grade-conflicts.table.js';
-import { everyQuestion } from '../scores/ask.js';
+import { everyQuestion } from '../../support/every-question.js';
 
 const GRADES = ['none', 'I', 'II', 'IIIa', 'IIIb', 'IVa', 'IVb', 'V'] as const;
 const INTERVENTIONS = ['none', 'endoscopic', 'radiological', 'surgical'] as const;

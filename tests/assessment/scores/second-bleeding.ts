@@ -1,4 +1,4 @@
-import { type Choices, everyQuestion, type SecondWriting } from '../../support/every-question.js';
+import type { SecondWriting } from '../../support/every-question.js';
 import { PLACES, possiblePlaces } from './places.js';
 
 export interface EcuraQuestion {
