@@ -13,7 +13,7 @@ export type AdverseEvent = {
   readonly criticalCare: 'none' | 'single-organ' | 'multi-organ';
 };
 
-export const GRADES = ['none', 'I', 'II', 'IIIa', 'IIIb', 'IVa', 'IVb', 'V'] as const;
+const GRADES = ['none', 'I', 'II', 'IIIa', 'IIIb', 'IVa', 'IVb', 'V'] as const;
 export type Grade = (typeof GRADES)[number];
 
 const NOT_SO = [{ when: {}, value: false }] as const;

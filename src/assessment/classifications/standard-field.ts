@@ -12,7 +12,7 @@ const DECIMALS = 6;
  *
  * @param fieldMm2 area of the field in which they were counted, above 0
  */
-export function budsInStandardField(buds: number, fieldMm2: number): number {
+function budsInStandardField(buds: number, fieldMm2: number): number {
   return Math.floor(roundTo((buds * STANDARD_FIELD.areaMm2) / fieldMm2, DECIMALS));
 }
 

@@ -4,7 +4,7 @@ import { type Place, placeField, SIZE } from './colorectal-fields.table.js';
 
 const ABSTRACT = [cite('matsumoto2019', 'abstract', 'published')];
 
-export const MORPHOLOGIES = ['LST-G', 'LST-NG-F', 'LST-NG-PD', 'protruded', 'depressed'] as const;
+const MORPHOLOGIES = ['LST-G', 'LST-NG-F', 'LST-NG-PD', 'protruded', 'depressed'] as const;
 export type Morphology = (typeof MORPHOLOGIES)[number];
 
 type Question = {

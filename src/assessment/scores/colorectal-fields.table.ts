@@ -1,5 +1,5 @@
 /** Where a colorectal lesion lies, from its beginning to its end. */
-export const EXACT_PLACES = [
+const EXACT_PLACES = [
   'caecum',
   'ascending',
   'hepatic-flexure',
@@ -12,7 +12,7 @@ export const EXACT_PLACES = [
 ] as const;
 
 /** `colon`: somewhere above the rectum; `flexure`: one of the two. */
-export const PLACES = [...EXACT_PLACES, 'colon', 'flexure'] as const;
+const PLACES = [...EXACT_PLACES, 'colon', 'flexure'] as const;
 export type Place = (typeof PLACES)[number];
 
 /**
@@ -43,7 +43,7 @@ export const CIRCUMFERENCE = {
   says: 'share of the circumference that the lesion takes',
 } as const;
 
-export const LST_KINDS = ['G', 'NG', 'none'] as const;
+const LST_KINDS = ['G', 'NG', 'none'] as const;
 export type LstKind = (typeof LST_KINDS)[number];
 export const LST = {
   type: 'word',

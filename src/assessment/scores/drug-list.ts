@@ -2,7 +2,7 @@ import { type Checked, failed, type Problem, passed } from '../../kernel/index.j
 import { type Fields, readTold, type Told } from '../../rules/index.js';
 
 /** Kinds of drugs that have points, in the order of the score. */
-export const KINDS_WITH_POINTS = ['warfarin', 'doac', 'p2y12', 'aspirin', 'cilostazol'] as const;
+const KINDS_WITH_POINTS = ['warfarin', 'doac', 'p2y12', 'aspirin', 'cilostazol'] as const;
 export type DrugKind = (typeof KINDS_WITH_POINTS)[number] | 'other';
 const KINDS: readonly unknown[] = [...KINDS_WITH_POINTS, 'other'];
 
