@@ -40,6 +40,10 @@ const work: Work = {
     const { checkCase } = await import('./pipeline/index.js');
     return checkCase(bytes, { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION });
   },
+  assessRecord: async (esdCase, pathology, unit) => {
+    const { assessRecord } = await import('./pipeline/index.js');
+    return assessRecord(esdCase, pathology, unit);
+  },
   rules: async () => {
     const { allRules, CAUTION } = await import('./pipeline/index.js');
     return { rules: allRules(), caution: CAUTION };

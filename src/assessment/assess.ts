@@ -7,6 +7,8 @@ import { toCurabilityQuestion } from './curability/from-record.js';
 import type { RuleSetId } from './curability/rule-sets.js';
 import { defectCircumference } from './defect-circumference.js';
 import { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
+import { missingElements } from './review/missing-elements.js';
+import { reviewCase } from './review/review-case.js';
 import { assessScores } from './scores/of-record.js';
 import { specimenAreaCm2 } from './specimen-area.js';
 import { strictureRisk } from './stricture-risk.js';
@@ -20,15 +22,12 @@ export interface Known {
   readonly report?: PathologyFields;
 }
 
-/** What of the unit's settings changes an assessment. */
-export type UnitRules = Pick<UnitSettings, 'curabilityRules'>;
-
 /**
  * Computes everything that a record allows; decides nothing by itself.
  *
  * Source: the rules that it calls.
  */
-export function assess({ fields, report }: Known, unit: UnitRules): Assessment {
+export function assess({ fields, report }: Known, unit: UnitSettings): Assessment {
   const { lesion, specimen, times, defect } = fields;
   const area = specimenAreaCm2(specimen ?? {});
   const minutes = dissectionMin(times);
@@ -38,13 +37,14 @@ export function assess({ fields, report }: Known, unit: UnitRules): Assessment {
     site: lesion.site,
     lengthMm: defect?.longAxisMm,
   });
+  const speed = speedCm2PerH(area, minutes);
   const question = toCurabilityQuestion(fields, report);
   return {
     rulesVersion: RULES_VERSION,
     procedureMin: procedureMin(times),
     dissectionMin: minutes,
     specimenAreaCm2: area,
-    speedCm2PerH: speedCm2PerH(area, minutes),
+    speedCm2PerH: speed,
     defectCircumference: circumference,
     ...(risk === undefined ? {} : { strictureRisk: risk }),
     curability: assessCurability(
@@ -54,11 +54,22 @@ export function assess({ fields, report }: Known, unit: UnitRules): Assessment {
       report === undefined,
     ),
     scores: assessScores(fields, report, japaneseGastricClass(lesion.organ, question)),
+    review: reviewCase(
+      fields,
+      {
+        pathology: report,
+        speedCm2PerH: speed.kind === 'determined' ? speed.value : undefined,
+        defectPercent:
+          circumference.kind === 'determined' ? circumference.value.percent : undefined,
+      },
+      unit,
+    ),
+    missingElements: missingElements(fields),
   };
 }
 
 /** No set speaks of the duodenum: the default one says so. */
-const chosenFor = (organ: Organ, { curabilityRules }: UnitRules): RuleSetId =>
+const chosenFor = (organ: Organ, { curabilityRules }: UnitSettings): RuleSetId =>
   organ === 'duodenum' ? 'esge-esd-2022' : curabilityRules[organ];
 
 const japaneseGastricClass = (organ: Organ, question: Told): string | undefined =>

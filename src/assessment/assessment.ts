@@ -1,6 +1,7 @@
 import type { Citation, Finding } from '../kernel/index.js';
 import type { Figure, Rate } from '../rules/index.js';
 import type { DefectCircumference } from './defect-circumference.js';
+import type { MissingElement } from './review/missing-elements.js';
 import type { StrictureRisk } from './stricture-risk.js';
 
 /** What a case means; plain JSON, numbers unrounded. */
@@ -16,6 +17,10 @@ export interface Assessment {
   readonly curability: Curability;
   /** The published scores that concern the organ; empty for an organ without one. */
   readonly scores: readonly ScoreFinding[];
+  /** What a colleague would ask about the case; it changes nothing. */
+  readonly review: readonly ReviewRemark[];
+  /** What a complete record would hold and this case does not tell. */
+  readonly missingElements: readonly MissingElement[];
 }
 
 /** Whether a patient is cured by the resection, by the unit's rule set and by others. */

@@ -1,4 +1,4 @@
-export { assess, type Known, type UnitRules } from './assess.js';
+export { assess, type Known } from './assess.js';
 export type {
   Assessment,
   Curability,

@@ -1,9 +1,10 @@
 import type { DryRun } from '../pipeline/index.js';
 import { readArguments, unitSettings } from './arguments.js';
-import { describeAnswer, describeBundle } from './describe-answer.js';
+import { describeAssessment } from './describe-assessment.js';
+import { describeBundle } from './describe-bundle.js';
 import { describeProblems } from './describe-problems.js';
 import { type Input, readInputs } from './read-input.js';
-import { type Command, type ExitCode, UsageError, type World } from './world.js';
+import { type Command, type ExitCode, type RuleBook, UsageError, type World } from './world.js';
 
 const HELP = `Usage: dissection-records check [options] FILE...
 
@@ -38,7 +39,8 @@ export const check: Command = {
       worst = worse(worst, codeOf(result));
       if (result === undefined || !input.ok) sayUnread(input, world);
       else if (values.json) world.out(`${JSON.stringify(toJson(input.name, result))}\n`);
-      else if (!values.quiet) world.out(describe(input.name, result, world.colour));
+      else if (!values.quiet)
+        world.out(describe(input.name, result, world.colour, await work.rules()));
     }
     return worst;
   },
@@ -61,7 +63,7 @@ function toJson(file: string, result: DryRun): object {
   return { file, valid: true, ...view, warnings, bundle };
 }
 
-function describe(file: string, result: DryRun, colour: boolean): string {
+function describe(file: string, result: DryRun, colour: boolean, book: RuleBook): string {
   if (result.kind !== 'valid') {
     const count = result.problems.length;
     const verdict = paint(
@@ -74,12 +76,14 @@ function describe(file: string, result: DryRun, colour: boolean): string {
   const { view, warnings, bundle } = result;
   return [
     `${file}: ${paint(colour, 32, 'valid')}`,
-    describeAnswer(view),
+    indented(describeAssessment(view.assessment, book)),
     ...(warnings.length === 0 ? [] : ['  To look at:', describeProblems(warnings)]),
     describeBundle(bundle),
     '',
   ].join('\n');
 }
+
+const indented = (text: string): string => text.replaceAll(/^(?=.)/gm, '  ');
 
 /** @param code of a colour, as in ECMA-48 section 8.3.117 */
 const paint = (colour: boolean, code: number, text: string): string =>

@@ -1,3 +1,4 @@
+import { assess } from './assess-command.js';
 import { bundle } from './bundle-command.js';
 import { check } from './check-command.js';
 import { keys } from './keys-command.js';
@@ -5,7 +6,7 @@ import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
-const COMMANDS: Readonly<Record<string, Command>> = { serve, check, bundle, rule, keys };
+const COMMANDS: Readonly<Record<string, Command>> = { serve, check, bundle, assess, rule, keys };
 
 const HELP = `Usage: dissection-records COMMAND [options]
 
@@ -15,6 +16,7 @@ Commands:
   serve    run the service
   check    say what is wrong with case messages, or what would become of them
   bundle   print the FHIR Bundle that would be sent for a case message
+  assess   say what a case means: verdict, scores, review
   rule     list the clinical rules, show one with its sources, or ask it
   keys     add, list and revoke API keys
 

@@ -1,5 +1,5 @@
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
-import type { DryRun } from '../pipeline/index.js';
+import type { AssessedRecord, DryRun } from '../pipeline/index.js';
 import type { Rule } from '../rules/index.js';
 
 /**
@@ -22,6 +22,11 @@ export interface World {
 export interface Work {
   readonly version: string;
   readonly checkCase: (bytes: Uint8Array, unit: UnitSettings) => Promise<DryRun>;
+  readonly assessRecord: (
+    esdCase: Uint8Array,
+    pathology: Uint8Array | undefined,
+    unit: UnitSettings,
+  ) => Promise<AssessedRecord>;
   readonly rules: () => Promise<RuleBook>;
   /** Runs until it is told to stop. */
   readonly serve: () => Promise<ExitCode>;

@@ -1,4 +1,5 @@
 export { SENT_TYPES } from '../mapping/index.js';
+export { type AssessedRecord, assessRecord } from './assess-record.js';
 export { CAUTION, checkCase } from './check-case.js';
 export { createService } from './create-service.js';
 export type { DeliveryState } from './delivery-state.js';

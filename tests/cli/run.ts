@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { runCli, type Work, type World } from '../../src/cli/index.js';
 import type { StoredKey } from '../../src/contract/index.js';
-import { allRules, CAUTION, checkCase } from '../../src/pipeline/index.js';
+import { allRules, assessRecord, CAUTION, checkCase } from '../../src/pipeline/index.js';
 
 const CASE = readFileSync('examples/cases/complete.json');
 export const MINIMAL = readFileSync('examples/cases/minimal.json');
@@ -49,6 +49,7 @@ export async function run(args: readonly string[], more: Partial<World> = {}): P
     version: '1.2.3',
     checkCase: async (bytes, unit) =>
       checkCase(bytes, { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' }),
+    assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),

@@ -1,27 +1,11 @@
 import type { Finding } from '../kernel/index.js';
-import type { Answer, DryRun } from '../pipeline/index.js';
+import type { Answer } from '../pipeline/index.js';
 
-/** What was computed of a case, for people: one line each, with what is missing for the rest. */
-export function describeAnswer({ assessment, caution }: Answer): string {
-  const findings = Object.entries(assessment).filter(isFinding);
-  const known = findings.filter(([, finding]) => finding.kind === 'determined').length;
-  const width = Math.max(...findings.map(([name]) => labelOf(name).length));
-  return [
-    `  Computed: ${known} of ${findings.length}`,
-    ...findings.map(([name, found]) => `    ${labelOf(name).padEnd(width)}  ${told(name, found)}`),
-    `  ${caution}`,
-  ].join('\n');
-}
-
-type Bundle = Extract<DryRun, { readonly kind: 'valid' }>['bundle'];
-
-/** What would be sent, counted by type of resource. */
-export function describeBundle({ entry = [] }: Bundle): string {
-  const types = entry.map(({ resource }) => resource?.resourceType ?? 'none').sort();
-  const counted = [...new Set(types)].map(
-    (type) => `${type} ${types.filter((other) => other === type).length}`,
-  );
-  return `  Would send ${entry.length} resources: ${counted.join(', ')}`;
+/** What was computed of a case: one line each, with what is missing for the rest. */
+export function describeComputed(assessment: Answer['assessment']): readonly string[] {
+  return Object.entries(assessment)
+    .filter(isFinding)
+    .map(([name, finding]) => `${labelOf(name)}: ${told(name, finding)}`);
 }
 
 const isFinding = (pair: [string, unknown]): pair is [string, Finding<unknown>] =>

@@ -1,0 +1,12 @@
+import type { DryRun } from '../pipeline/index.js';
+
+type Bundle = Extract<DryRun, { readonly kind: 'valid' }>['bundle'];
+
+/** What would be sent, counted by type of resource. */
+export function describeBundle({ entry = [] }: Bundle): string {
+  const types = entry.map(({ resource }) => resource?.resourceType ?? 'none').sort();
+  const counted = [...new Set(types)].map(
+    (type) => `${type} ${types.filter((other) => other === type).length}`,
+  );
+  return `  Would send ${entry.length} resources: ${counted.join(', ')}`;
+}
