@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { assess } from '../../src/assessment/index.js';
 import {
   type CaseFields,
   checkAgainstCase,
+  DEFAULT_UNIT_SETTINGS,
   type PathologyFields,
   parseCase,
   parsePathology,
@@ -117,5 +119,46 @@ describe('the example reports, as a pathologist reads them', () => {
       expect([findings.ly, findings.v, findings.differentiation]).not.toContain(undefined);
       expect([findings.depth, findings.pT, findings.sizeMm]).not.toContain(undefined);
     }
+  });
+});
+
+/**
+ * Class of each report, read by hand from the guideline; the default of every organ.
+ *
+ * Source: Pimentel-Nunes P et al. Endoscopy 2022;54:591-622 (ESGE), abstract; limits of depth and
+ * size, and the fills between the classes, as marked in the tables of the project's rule set.
+ */
+const CLASSES: Readonly<Record<string, string>> = {
+  'oesophagus-squamous.json': 'low-risk', // sm1 (200 um), 20 mm, moderate, no vessels
+  'oesophagus-barrett.json': 'very-low-risk', // mucosa, well, R0
+  'stomach-differentiated.json': 'very-low-risk', // mucosa, differentiated, no ulcer, R0
+  'stomach-undifferentiated.json': 'high-risk', // undifferentiated
+  'stomach-high-risk.json': 'high-risk', // lymphatic vessel, deeper than 500 um
+  'stomach-ulcer-scar.json': 'low-risk', // ulcer, 30 mm
+  'stomach-dysplasia.json': 'very-low-risk', // dysplasia, R0
+  'duodenum.json': 'no-rule', // no classes for the duodenum
+  'colon-caecum.json': 'low-risk', // sm1 (1000 um), budding 1
+  'colon-sigmoid.json': 'very-low-risk', // adenoma, R0
+  'colon-piecemeal.json': 'local-risk', // in pieces, not invasive
+  'colon-perforation-closed.json': 'very-low-risk', // adenoma, R0
+  'colon-perforation-closed-amended.json': 'low-risk', // 300 um, budding 1
+  'rectum-interim.json': 'indeterminate', // vessels and budding to come
+  'rectum-final.json': 'high-risk', // vein, 1650 um, budding 2
+  'rectum-clock-change.json': 'local-risk', // horizontal margin not assessable
+  'minimal.json': 'indeterminate', // nothing told
+  'complete.json': 'high-risk', // muscularis mucosae, above 20 mm
+};
+
+describe('the example reports, by the European classes of curability', () => {
+  it.each(reports)('$file has the class that its findings have', ({ file, report }) => {
+    const known = { fields: caseOf(report), report };
+    const { outcome } = assess(known, DEFAULT_UNIT_SETTINGS).curability.verdict;
+    expect(outcome.kind === 'decided' ? outcome.class : outcome.kind).toBe(CLASSES[file]);
+  });
+
+  it('show every class', () => {
+    const classes = ['very-low-risk', 'low-risk', 'local-risk', 'high-risk', 'no-rule'];
+    expect(new Set(Object.values(CLASSES))).toEqual(new Set([...classes, 'indeterminate']));
+    expect(Object.keys(CLASSES)).toHaveLength(reports.length);
   });
 });
