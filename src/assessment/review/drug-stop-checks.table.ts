@@ -35,7 +35,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-01',
     edition: 'bsg-esge-2016',
     which: P2Y12,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: LOW,
     cites: [cite('bsgEsge2016', 'P2Y12 inhibitor, low thrombotic risk', 'published')],
@@ -44,7 +44,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-01',
     edition: 'bsg-esge-2021',
     which: P2Y12,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 7 }] },
+    stop: { daysStopped: { below: 7 } },
     asks: '7 days',
     risk: LOW,
     cites: [cite('bsgEsge2021', 'P2Y12 inhibitor, low risk, second source', 'recalled')],
@@ -53,7 +53,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-01',
     edition: 'asia-pacific-2018',
     which: P2Y12,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: LOW,
     cites: [cite('asiaPacific2018', 'P2Y12 inhibitor, high-bleeding-risk table', 'published')],
@@ -62,7 +62,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-03',
     edition: 'bsg-esge-2016',
     which: WARFARIN,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: LOW,
     cites: [cite('bsgEsge2016', 'warfarin, low thrombotic risk', 'published')],
@@ -71,7 +71,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-03',
     edition: 'bsg-esge-2021',
     which: WARFARIN,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: LOW,
     cites: [cite('bsgEsge2021', 'warfarin, low risk, second source', 'recalled')],
@@ -80,7 +80,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-03',
     edition: 'asia-pacific-2018',
     which: WARFARIN,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: LOW,
     cites: [cite('asiaPacific2018', 'warfarin, high-bleeding-risk table', 'published')],
@@ -89,7 +89,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-06',
     edition: 'bsg-esge-2016',
     which: DOAC,
-    stop: { hoursStopped: [{ atLeast: 0 }, { below: 48 }] },
+    stop: { hoursStopped: { below: 48 } },
     asks: '48 hours',
     cites: [cite('bsgEsge2016', 'direct oral anticoagulant, from memory', 'recalled')],
   },
@@ -98,7 +98,7 @@ const STOP_RULES: readonly StopRule[] = [
     edition: 'bsg-esge-2021',
     which: DOAC,
     unless: [WEAK_KIDNEYS],
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 3 }] },
+    stop: { daysStopped: { below: 3 } },
     asks: '3 days',
     cites: [cite('bsgEsge2021', 'direct oral anticoagulant, second source', 'recalled')],
   },
@@ -106,7 +106,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-06',
     edition: 'bsg-esge-2021',
     which: WEAK_KIDNEYS,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 5 }] },
+    stop: { daysStopped: { below: 5 } },
     asks: '5 days',
     risk: ' at a creatinine clearance of 30 to 50 ml/min',
     cites: [cite('bsgEsge2021', 'dabigatran, clearance 30 to 50, second source', 'recalled')],
@@ -115,7 +115,7 @@ const STOP_RULES: readonly StopRule[] = [
     check: 'AT-06',
     edition: 'asia-pacific-2018',
     which: DOAC,
-    stop: { daysStopped: [{ atLeast: 0 }, { below: 2 }] },
+    stop: { daysStopped: { below: 2 } },
     asks: '2 days',
     cites: [
       cite('asiaPacific2018', 'direct oral anticoagulant, high-bleeding-risk table', 'published'),
@@ -123,30 +123,36 @@ const STOP_RULES: readonly StopRule[] = [
   },
 ];
 
+/** A slip in a time, of which RC-02 speaks. */
+const TAKEN_LATER: Which = { hoursStopped: { below: 0 } };
+
 const AT = '/before/antithrombotics/*';
-const FIELDS = [`${AT}/class`, `${AT}/thromboticRisk`, `${AT}/decision`];
+const pointerTo = (fact: string): string => `${AT}/${fact === 'drugClass' ? 'class' : fact}`;
 
 /** Stopped too late, or not at all: AT-01, AT-03 and AT-06, by the edition of the unit. */
 export const DRUG_STOP_CHECKS: ChecksOn<DrugFacts> = STOP_RULES.flatMap((rule) => {
   const { check, edition, which, unless = [], stop, asks, risk = '', cites } = rule;
   const row = { check, severity: 'warning', unless, cites } as const;
   const title = `${check} by ${edition}, ${asks}`;
+  const span = 'daysStopped' in stop ? '{daysStopped} days' : '{hoursStopped} hours';
+  const fields = [...Object.keys(which).map(pointerTo), `${AT}/decision`];
   const asked = { ...which, edition: { is: [edition] } } as const;
   const stopped = { ...asked, decision: { is: ['stopped', 'replaced'] } } as const;
   return [
     {
       ...row,
       title: `${title}: stopped later`,
-      fields: [...FIELDS, `${AT}/lastDoseAt`, '/times/scopeInAt'],
+      fields: [...fields, `${AT}/lastDoseAt`, '/times/scopeInAt'],
       when: { ...stopped, ...stop },
+      unless: [...unless, TAKEN_LATER],
       says:
-        `The last dose of {drug} was ${'daysStopped' in stop ? '{daysStopped} days' : '{hoursStopped} hours'} ` +
-        `before the procedure; {guideline} asks for ${asks}${risk}.`,
+        `The last dose of {drug} was ${span} before the procedure; ` +
+        `{guideline} asks for ${asks}${risk}.`,
     },
     {
       ...row,
       title: `${title}: continued`,
-      fields: FIELDS,
+      fields,
       when: { ...asked, decision: { is: ['continued'] } },
       says:
         `The record says that {drug} was continued; ` +
