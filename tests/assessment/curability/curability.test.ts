@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Reason } from '../../../src/assessment/index.js';
 import { assessCurability, groupOf } from '../../../src/assessment/curability/curability.js';
 import { CURABILITY_GROUPS } from '../../../src/assessment/curability/groups.table.js';
 import type { CurabilityQuestion } from '../../../src/assessment/curability/question.js';
@@ -9,6 +8,7 @@ import {
   SETS_OF_ORGAN,
 } from '../../../src/assessment/curability/rule-sets.js';
 import { USUALLY } from '../../../src/assessment/curability/usually.table.js';
+import type { Reason } from '../../../src/assessment/index.js';
 import { CURABILITY_RULE_SETS, ORGANS } from '../../../src/contract/index.js';
 import { BIBLIOGRAPHY } from '../../../src/references/index.js';
 import { askClass } from '../../../src/rules/index.js';
