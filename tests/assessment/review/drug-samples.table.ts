@@ -101,6 +101,20 @@ const SAMPLES: readonly DrugSample[] = [
     silentEditions: ['bsg-esge-2016', 'asia-pacific-2018'],
     notNeeded: ['agent'],
   },
+  ...['haematologist', 'anaesthetist', 'referring-physician'].map((advisedBy) => ({
+    row: 'P2Y12 inhibitor at high risk, advice of another, bsg-esge-2021',
+    fires: { ...P2Y12, advisedBy },
+    silent: [{ advisedBy: 'cardiologist' }],
+  })),
+  {
+    row: 'direct oral anticoagulant restarted early, bsg-esge-2021',
+    fires: { ...DOAC, decision: 'replaced', restartPlannedOn: '2026-02-03' },
+    silent: [
+      { restartPlannedOn: '2026-02-06' },
+      { restartPlannedOn: '2026-02-02' }, // a slip, said otherwise
+    ],
+    notNeeded: ['agent'],
+  },
   {
     row: 'aspirin stopped, asia-pacific-2018',
     edition: 'asia-pacific-2018',
@@ -189,6 +203,13 @@ function intervalSamples(row: (typeof intervals.intervals)[number]): DrugSample[
       edition,
       fires: { ...drug, lastDoseAt: short },
       silent: [{ lastDoseAt: enough }, { lastDoseAt: '2026-02-03T10:23:00+01:00' }, ...others],
+      notNeeded,
+    },
+    {
+      row: `${title}: stopped later`,
+      edition,
+      fires: { ...drug, decision: 'replaced', lastDoseAt: short },
+      silent: [{ lastDoseAt: enough }],
       notNeeded,
     },
     {

@@ -39,18 +39,43 @@ export const CASE_SAMPLES: readonly Sample[] = [
     fires: { 'markers.placed': true, 'markers.distanceMm': 1.9 },
     silent: [{ 'markers.distanceMm': 2 }, { 'markers.placed': false }],
   },
-  {
-    row: 'marks close to the lesion',
-    base: DUODENUM,
-    fires: { markers: { placed: true, distanceMm: 0 } },
-    silent: [{ markers: { placed: true, distanceMm: 2.1 } }],
-  },
-  {
-    row: 'marks far from the lesion',
-    base: SQUAMOUS,
-    fires: { 'markers.placed': true, 'markers.distanceMm': 5.1 },
-    silent: [{ 'markers.distanceMm': 5 }, { 'markers.placed': false }],
-  },
+  ...[SQUAMOUS, GASTRIC, DUODENUM].flatMap((base) => [
+    {
+      row: 'marks close to the lesion',
+      base,
+      fires: { markers: { placed: true, distanceMm: 0 } },
+      silent: [{ markers: { placed: true, distanceMm: 2.1 } }],
+    },
+    {
+      row: 'marks far from the lesion',
+      base,
+      fires: { markers: { placed: true, distanceMm: 5.1 } },
+      silent: [
+        { markers: { placed: true, distanceMm: 5 } },
+        { markers: { placed: false, distanceMm: 5.1 } },
+      ],
+    },
+  ]),
+  ...['piecemeal', 'abandoned'].flatMap((outcome) =>
+    [
+      { row: 'no marks in oesophagus or stomach', fires: { markers: { placed: false } } },
+      { row: 'no cap', fires: { 'equipment.endoscope.cap': 'none' } },
+      { row: 'nothing injected', fires: { 'injection.totalMl': 0 } },
+    ].map((sample) => ({
+      ...sample,
+      base: GASTRIC,
+      fires: { ...sample.fires, resection: { outcome } },
+      silent: [
+        {
+          resection: { outcome: 'not-started' },
+          specimen: undefined,
+          'times.firstIncisionAt': undefined,
+          'times.dissectionEndAt': undefined,
+        },
+      ],
+      notNeeded: ['resection'],
+    })),
+  ),
   {
     row: 'marks out of sight of each other',
     base: GASTRIC,
@@ -289,7 +314,7 @@ export const CASE_SAMPLES: readonly Sample[] = [
   ...(['1', 'X'] as const).map((state) => ({
     row: 'high plane, deep margin not free',
     base: GASTRIC,
-    fires: { 'dissection.plane': 'middle-submucosa' },
+    fires: { 'dissection.plane': state === '1' ? 'middle-submucosa' : 'superficial-submucosa' },
     silent: [{ 'dissection.plane': 'deep-submucosa' }],
     context: { pathology: { findings: { vm: { state } } } },
     silentContexts: [{ pathology: { findings: { vm: { state: '0' } } } }, { pathology: {} }, {}],
