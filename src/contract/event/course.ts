@@ -37,7 +37,7 @@ export const grades = z.strictObject({
 });
 
 export const haemoglobin = z.strictObject({
-  beforeGPerDl: gPerDl.optional().describe('last value before the dissection or the event'),
+  beforeGPerDl: gPerDl.optional().describe('last value before the dissection'),
   lowestGPerDl: gPerDl.optional().describe('lowest value since'),
 });
 

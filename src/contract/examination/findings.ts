@@ -55,8 +55,9 @@ export const passage = z.strictObject({
 });
 
 export const barrettLeft = z.strictObject({
-  present: z.boolean(),
+  present: z.boolean().describe('before any ablation in this examination'),
   maximumCm: numberIn({ from: 0, to: 40, unit: 'cm' }).optional().describe('Prague M'),
+  ablated: z.boolean().optional().describe('in this examination'),
 });
 
 /** What the unit means to do next. */

@@ -26,6 +26,7 @@ export const TISSUE_RESULTS = [
   'not-taken',
   'pending',
   'no-neoplasia',
+  'serrated-without-dysplasia',
   'indefinite',
   'low-grade-dysplasia',
   'high-grade-dysplasia',

@@ -1,15 +1,10 @@
-import { compareInstants, invariant, type Problem } from '../../kernel/index.js';
+import { compareInstants, type Problem } from '../../kernel/index.js';
+import { problemsAgainstCase, samePatient, type WithCase } from '../against-case.js';
 import type { CaseFields } from '../case/case.js';
 import { isBefore, isLess } from '../compare-told.js';
-import { type CrossCheck, crossProblems } from '../cross-check.js';
+import type { CrossCheck } from '../cross-check.js';
 import type { PathologyFields } from './pathology.js';
 import { arisesIn, mayLieIn } from './tumour-sites.js';
-
-/** A report and the dissection that its specimen comes from. */
-interface Pair {
-  readonly pathology: PathologyFields;
-  readonly esd: CaseFields;
-}
 
 /**
  * Contradictions between a report and its case.
@@ -17,21 +12,13 @@ interface Pair {
  * Source: the consistency rules CC-02, 03, 06, 12 and 14 (common practice, no source); a patient
  * or a specimen that does not fit: project rules.
  */
-export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
-  {
-    rule: 'patient-differs',
-    message: 'The report is about another patient than the case.',
-    expected: 'the patient of the case',
-    broken: ({ pathology: { patient }, esd }) =>
-      patient.system === esd.patient.system && patient.value === esd.patient.value
-        ? []
-        : ['/patient'],
-  },
+export const CASE_CHECKS: readonly CrossCheck<WithCase<PathologyFields>>[] = [
+  samePatient,
   {
     rule: 'CC-14',
     message: 'The report was signed before the procedure was over.',
     expected: 'an instant after times.scopeOutAt of the case',
-    broken: ({ pathology: { report }, esd: { times } }) =>
+    broken: ({ sent: { report }, esd: { times } }) =>
       report.reportedAt !== undefined && compareInstants(report.reportedAt, times.scopeOutAt) <= 0
         ? ['/report/reportedAt']
         : [],
@@ -40,7 +27,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'CC-14',
     message: 'The specimen was received before it was taken.',
     expected: 'an instant at or after the end of the dissection',
-    broken: ({ pathology: { specimen }, esd: { times } }) =>
+    broken: ({ sent: { specimen }, esd: { times } }) =>
       isBefore(specimen?.receivedAt, times.dissectionEndAt ?? times.scopeInAt)
         ? ['/specimen/receivedAt']
         : [],
@@ -56,7 +43,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'tumour-of-another-organ',
     message: 'This tumour does not arise in the organ of the case.',
     expected: 'a tumour of lesion.organ of the case, or other',
-    broken: ({ pathology: { findings = {} }, esd: { lesion } }) =>
+    broken: ({ sent: { findings = {} }, esd: { lesion } }) =>
       findings.tumour !== undefined && !arisesIn(findings.tumour, lesion.organ, lesion.site)
         ? ['/findings/tumour']
         : [],
@@ -65,7 +52,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'CC-12',
     message: 'This site is not part of the organ of the case.',
     expected: 'a site of lesion.organ of the case, or one that adjoins lesion.site',
-    broken: ({ pathology: { findings = {} }, esd: { lesion } }) =>
+    broken: ({ sent: { findings = {} }, esd: { lesion } }) =>
       findings.site !== undefined && !mayLieIn(findings.site, lesion.organ, lesion.site)
         ? ['/findings/site']
         : [],
@@ -74,7 +61,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'CC-02',
     message: 'The lesion came out in one piece, yet several were received.',
     expected: 'one piece of a lesion resected en bloc',
-    broken: ({ pathology: { specimen = {} }, esd: { resection } }) =>
+    broken: ({ sent: { specimen = {} }, esd: { resection } }) =>
       resection.outcome !== 'en-bloc'
         ? []
         : [
@@ -86,7 +73,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'CC-03',
     message: 'The tumour is larger than the specimen that came out en bloc.',
     expected: 'axes of the tumour of at most those of the specimen of the case',
-    broken: ({ pathology: { findings = {} }, esd: { resection, specimen } }) =>
+    broken: ({ sent: { findings = {} }, esd: { resection, specimen } }) =>
       resection.outcome !== 'en-bloc'
         ? []
         : [
@@ -100,7 +87,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
     rule: 'CC-06',
     message: 'R0 is stated of a lesion that was not removed completely and in one piece.',
     expected: 'R0 with resection.outcome en-bloc, and nothing of the lesion left to see',
-    broken: ({ pathology: { findings = {} }, esd: { resection } }) =>
+    broken: ({ sent: { findings = {} }, esd: { resection } }) =>
       findings.resectionStatus === 'R0' &&
       (resection.outcome !== 'en-bloc' || resection.complete === false)
         ? ['/findings/resectionStatus']
@@ -108,18 +95,7 @@ export const CASE_CHECKS: readonly CrossCheck<Pair>[] = [
   },
 ];
 
-/**
- * Holds a report against its case.
- *
- * @param pathology has passed its own checks
- * @param esd the case that the report names, as known now
- * @returns every contradiction, by pointers into the report; none of them if all fits
- * @throws InvariantError if the report names another case: the caller paired them wrongly
- */
-export function checkAgainstCase(pathology: PathologyFields, esd: CaseFields): readonly Problem[] {
-  invariant(
-    pathology.case.system === esd.case.system && pathology.case.value === esd.case.value,
-    'a report is held against the case that it names',
-  );
-  return crossProblems(CASE_CHECKS, { pathology, esd });
+/** Holds a report against its case, as known now; see `problemsAgainstCase`. */
+export function checkAgainstCase(sent: PathologyFields, esd: CaseFields): readonly Problem[] {
+  return problemsAgainstCase(CASE_CHECKS, sent, esd);
 }
