@@ -1,5 +1,6 @@
 import { type Border, bordersOf, type Condition, type Test, type Value } from './condition.js';
 import type { Field, Fields } from './field.js';
+import { wordText } from './word-text.js';
 
 /**
  * A condition in words: "depth sm and sm depth over 500 um". Fields go by their names, split into
@@ -25,7 +26,7 @@ export function describeValues(field: Field): string {
     case 'word': {
       const unknown = field.unknown ?? [];
       const note = unknown.length > 0 ? ` (${either(unknown)} counts as not known)` : '';
-      return `${either(field.words)}${note}`;
+      return `${either(field.words.map(wordText))}${note}`;
     }
   }
 }
@@ -35,7 +36,7 @@ export function describeAsking(field: Field, fields: Fields): readonly string[] 
   const { assumed = [], askedWhen, only = [] } = field;
   const words = (when: Condition) => describeCondition(when, fields);
   return [
-    ...only.map((each) => `Where ${words(each.when)}: ${either(each.words)} alone.`),
+    ...only.map((each) => `Where ${words(each.when)}: ${either(each.words.map(wordText))} alone.`),
     ...(askedWhen === undefined ? [] : [askedText(askedWhen.map(words))]),
     ...assumed.map(({ when, value }) => {
       const where = Object.keys(when).length === 0 ? '' : ` where ${words(when)}`;

@@ -1,7 +1,8 @@
 import { type Checked, failed, isCalendarDate, type Problem, passed } from '../kernel/index.js';
-import { type Condition, type ConditionOn, type Read, truthOf } from './condition.js';
+import { type Condition, type ConditionOn, type Read, truthOf, type Value } from './condition.js';
 import type { Field, Fields } from './field.js';
 import type { Told } from './question.js';
+import { wordText } from './word-text.js';
 
 /** What a question must not tell at once: all of its tests hold. */
 export interface Contradiction<When = Condition> {
@@ -81,7 +82,7 @@ function faultOf(field: Field, words: readonly unknown[], value: unknown) {
 }
 
 /** The words that are possible beside what else was told. */
-function wordsOf(field: Field, told: Told): readonly unknown[] {
+function wordsOf(field: Field, told: Told): readonly Value[] {
   if (field.type !== 'word') return [];
   const only = field.only?.find(({ when }) => truthOf(when, readOnly(told)) === true);
   return [...(only?.words ?? field.words), ...(field.unknown ?? [])];
@@ -94,7 +95,7 @@ function expectedOf(field: Field, told: Told): string {
     case 'date':
       return 'a day as YYYY-MM-DD, or null';
     case 'word':
-      return `one of: ${[...new Set(wordsOf(field, told))].join(', ')}, or null`;
+      return `one of: ${[...new Set(wordsOf(field, told))].map(wordText).join(', ')}, or null`;
     case 'number':
       return `a ${field.whole ? 'whole ' : ''}number from ${field.from} to ${field.to}, in ${field.unit}, or null`;
   }

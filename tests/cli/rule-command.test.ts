@@ -215,6 +215,11 @@ describe('rule, with an id and a question', () => {
     }
   });
 
+  it('says of a word that looks like a number that it is none', async () => {
+    const { answer } = await ask('ecura', { ...ECURA, ly: 0 });
+    expect(answer.errors[0].expected).toBe('one of: "0", "1", X, or null');
+  });
+
   it('names a fault of the JSON at its question in the list alone', async () => {
     const { code, answer } = await askBytes('wilson', '[{"x":1,"n":4,"level":0.95},{"x":1,"x":2}]');
     expect(code).toBe(1);

@@ -32,6 +32,7 @@ const FIELDS: Fields = {
     only: [{ when: { depth: { is: ['m'] } }, words: ['well'] }],
     assumed: [{ when: { depth: { is: ['m'] } }, value: 'well' }],
   },
+  hm: { type: 'word', words: ['0', '1', 'X'], says: 'horizontal margin' },
   esdDate: { type: 'date', says: 'day of the dissection' },
 };
 
@@ -52,6 +53,7 @@ describe('a condition in words', () => {
     ['budding 1, 2 or 3', { budding: { is: [1, 2, 3] } }],
     ['depth m or sm, and en bloc', { depth: { is: ['m', 'sm'] }, enBloc: { is: [true] } }],
     ['depth mp', { depth: { is: ['mp'] }, sizeMm: undefined }],
+    ['hm 1 or X', { hm: { is: ['1', 'X'] } }],
     ['always', {}],
   ])('%s', (words, condition) => {
     expect(describeCondition(condition, FIELDS)).toBe(words);
@@ -76,6 +78,7 @@ describe('a field in words', () => {
       'well or poor',
       ['Where depth m: well alone.', 'Absent where depth m: taken as "well".'],
     ],
+    ['hm', '"0", "1" or X', []],
     ['esdDate', 'a day, YYYY-MM-DD', []],
   ])('%s: %s', (name, values, asking) => {
     const field = FIELDS[name];
