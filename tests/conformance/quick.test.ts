@@ -83,12 +83,27 @@ describe('the quick evaluator, against FHIRPath itself', () => {
     },
   );
 
+  // FHIRPath 2.0, mod: the remainder of the truncated division.
+  it.each([
+    ['7 mod 2 = 1', true],
+    ['7 mod 2 = 0', false],
+    ['6 mod 1 = 0', true],
+    ['0 mod 3 = 0', true],
+    ['(identifier mod 2).empty()', true],
+  ])('takes the remainder of whole numbers by itself: %s', (expression, expected) => {
+    const resource = { resourceType: 'Observation', status: 'final' };
+    expect(quickly(expression, resource)).toBe(expected);
+    expect(holdsByReference(expression, resource)).toBe(expected);
+  });
+
   it.each([
     ['two values where one is expected', "identifier.value = 'a'"],
     ['times of different precision', 'issued < @2026-03-02'],
     ['a function it does not know', 'identifier.tail().empty()'],
     ['a name with a type', 'Observation.status.exists()'],
     ['equality of objects', 'code = code'],
+    ['a remainder of half a point', '2.5 mod 1 = 0.5'],
+    ['a remainder of several', 'identifier.value.count().combine(1) mod 1 = 0'],
   ])('leaves to FHIRPath: %s', (_name, expression) => {
     const resource = {
       resourceType: 'Observation',
