@@ -16,9 +16,9 @@ const UPPER_GLANDS = ['barrett', 'gastric', 'duodenal'] as const;
 const BOWEL = ['duodenal', 'colorectal'] as const;
 
 /**
- * The types that a report can name. A lesion without tumour, or with one of another kind
- * (neuroendocrine, of the wall), has the lineage `other`, whichever organ it lies in; polyps
- * without dysplasia keep that of their organ.
+ * The types that a report can name; in doubt a lineage is listed, so that no report is refused
+ * for a rarity. A neuroendocrine tumour and one of the wall have the lineage `other`, whichever
+ * organ they lie in; polyps without dysplasia keep that of their organ.
  *
  * Source: WHO classification of tumours of the digestive system, 5th edition, from memory; which
  * type occurs in which lineage: common practice, no source.
@@ -27,7 +27,10 @@ export const HISTOLOGICAL_TYPE = {
   'squamous-intraepithelial-neoplasia': { tumours: ['squamous'], histologies: DYSPLASIA },
   'squamous-cell-carcinoma': { tumours: ['squamous', 'other'], histologies: CARCINOMA },
   'basaloid-squamous-cell-carcinoma': { tumours: ['squamous', 'other'], histologies: CARCINOMA },
-  'spindle-cell-squamous-cell-carcinoma': { tumours: ['squamous'], histologies: CARCINOMA },
+  'spindle-cell-squamous-cell-carcinoma': {
+    tumours: ['squamous', 'other'],
+    histologies: CARCINOMA,
+  },
   'verrucous-squamous-cell-carcinoma': { tumours: ['squamous', 'other'], histologies: CARCINOMA },
   'adenosquamous-carcinoma': {
     tumours: ['squamous', ...GLANDS, 'other'],
@@ -48,8 +51,8 @@ export const HISTOLOGICAL_TYPE = {
     tumours: ['colorectal'],
     histologies: ['none', 'indefinite', ...DYSPLASIA],
   },
-  'traditional-serrated-adenoma': { tumours: BOWEL, histologies: DYSPLASIA },
-  'unclassified-serrated-adenoma': { tumours: BOWEL, histologies: DYSPLASIA },
+  'traditional-serrated-adenoma': { tumours: ['gastric', ...BOWEL], histologies: DYSPLASIA },
+  'unclassified-serrated-adenoma': { tumours: ['gastric', ...BOWEL], histologies: DYSPLASIA },
   'hyperplastic-polyp': {
     tumours: ['gastric', 'duodenal', 'colorectal', 'other'],
     histologies: ['none', 'indefinite', ...DYSPLASIA],
@@ -63,18 +66,18 @@ export const HISTOLOGICAL_TYPE = {
 
   adenocarcinoma: { tumours: [...GLANDS, 'other'], histologies: CARCINOMA },
   'tubular-adenocarcinoma': { tumours: GLANDS, histologies: CARCINOMA },
-  'papillary-adenocarcinoma': { tumours: UPPER_GLANDS, histologies: CARCINOMA },
+  'papillary-adenocarcinoma': { tumours: GLANDS, histologies: CARCINOMA },
   'mucinous-adenocarcinoma': { tumours: [...GLANDS, 'other'], histologies: CARCINOMA },
   'signet-ring-cell-carcinoma': { tumours: GLANDS, histologies: CARCINOMA },
   'poorly-cohesive-carcinoma': { tumours: GLANDS, histologies: CARCINOMA },
-  'mixed-adenocarcinoma': { tumours: UPPER_GLANDS, histologies: CARCINOMA },
-  'carcinoma-with-lymphoid-stroma': { tumours: UPPER_GLANDS, histologies: CARCINOMA },
+  'mixed-adenocarcinoma': { tumours: GLANDS, histologies: CARCINOMA },
+  'carcinoma-with-lymphoid-stroma': { tumours: GLANDS, histologies: CARCINOMA },
   'fundic-gland-type-adenocarcinoma': { tumours: ['gastric'], histologies: CARCINOMA },
-  'hepatoid-adenocarcinoma': { tumours: UPPER_GLANDS, histologies: CARCINOMA },
+  'hepatoid-adenocarcinoma': { tumours: GLANDS, histologies: CARCINOMA },
   'micropapillary-adenocarcinoma': { tumours: GLANDS, histologies: CARCINOMA },
   'serrated-adenocarcinoma': { tumours: BOWEL, histologies: CARCINOMA },
   'adenoma-like-adenocarcinoma': { tumours: BOWEL, histologies: CARCINOMA },
-  'medullary-carcinoma': { tumours: BOWEL, histologies: CARCINOMA },
+  'medullary-carcinoma': { tumours: GLANDS, histologies: CARCINOMA },
   'undifferentiated-carcinoma': {
     tumours: ['squamous', ...GLANDS, 'other'],
     histologies: CARCINOMA,

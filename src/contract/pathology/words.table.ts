@@ -9,7 +9,7 @@
 /** `interim`: signed in part; `final`: all that the laboratory meant to say. */
 export const REPORT_STATUSES = ['interim', 'final'] as const;
 
-/** Why a final report was replaced by another. */
+/** Why a final report was replaced by another: the first three add to it, the others correct it. */
 export const AMENDMENT_REASONS = [
   'further-sections',
   'further-stains',

@@ -269,9 +269,9 @@ const EDGES: readonly Edge[] = [
   },
   {
     rule: 'histological-type',
-    says: 'a medullary carcinoma is one of the bowel',
-    last: { 'findings.histologicalType': 'medullary-carcinoma' },
-    beyond: { ...AS_GASTRIC, 'findings.histologicalType': 'medullary-carcinoma' },
+    says: 'an adenoma-like adenocarcinoma is one of the bowel',
+    last: { 'findings.histologicalType': 'adenoma-like-adenocarcinoma' },
+    beyond: { ...AS_GASTRIC, 'findings.histologicalType': 'adenoma-like-adenocarcinoma' },
   },
   {
     rule: 'polyp-type',

@@ -5,7 +5,7 @@ import { withValue } from '../places.js';
 export type Fields = Readonly<Record<string, unknown>>;
 
 /** A colorectal carcinoma of the submucosa, all told and nothing contradictory. */
-export const soundReport: object = JSON.parse(
+const soundReport: object = JSON.parse(
   readFileSync('examples/pathology/colon-caecum.json', 'utf8'),
 );
 
