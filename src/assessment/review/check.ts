@@ -1,8 +1,8 @@
 import type { ReviewCheck } from '../../contract/index.js';
 import { type Citation, roundTo } from '../../kernel/index.js';
-import { cite } from '../../references/index.js';
-import { type Condition, type ConditionOn, truthOf, type Value } from '../../rules/index.js';
+import type { Condition, ConditionOn } from '../../rules/index.js';
 import type { ReviewRemark } from '../assessment.js';
+import { type Facts, holds } from './known.js';
 
 /** A row of the case review: what it looks at, when it speaks, what it says, who says so. */
 export interface Check<When = Condition> {
@@ -22,15 +22,10 @@ export interface Check<When = Condition> {
 /** Checks over one kind of facts: a wrong name or word does not compile. */
 export type ChecksOn<Facts> = readonly Check<ConditionOn<Facts>>[];
 
-/** Facts by name; `undefined` was not told, and keeps every check silent that needs it. */
-export type Facts = Readonly<Record<string, Value | undefined>>;
-
-export const PRACTICE: readonly Citation[] = [
-  cite('esdPractice', 'usual course of a dissection', 'practice'),
-];
-
 /**
  * The remarks of all checks that hold.
+ *
+ * Source: the cites of each row.
  *
  * @param at index of the entry that the facts tell of, where they tell of one entry of a list
  */
@@ -45,10 +40,6 @@ export function remarksOn(checks: readonly Check[], facts: Facts, at?: number): 
       cites,
     }));
 }
-
-/** Whether a condition is known to hold: with a fact that was not told it is not. */
-export const holds = (condition: Condition, facts: Facts): boolean =>
-  truthOf(condition, (fact) => facts[fact] ?? { needs: fact }) === true;
 
 /** A fact about a whole list points to the list. */
 function pointersTo(fields: readonly string[], at: number | undefined): readonly string[] {

@@ -2,8 +2,9 @@ import type { UnitSettings } from '../../contract/index.js';
 import type { Citation } from '../../kernel/index.js';
 import { cite } from '../../references/index.js';
 import type { Test } from '../../rules/index.js';
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 /** From which share of the circumference, in percent, a wound counts as wide. */
 interface Reading {

@@ -28,6 +28,11 @@ export interface ClosingFacts {
   readonly piecesListed: number | undefined;
 }
 
+/**
+ * Reads the end of the procedure from a case.
+ *
+ * Source: the fields of the case; "both continued" as common practice counts them.
+ */
 export function closingFacts({ safety = {}, specimen, before }: CaseFields): ClosingFacts {
   const { perforation, siteInspection, stricturePrevention } = safety;
   return {

@@ -1,5 +1,6 @@
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 const SPEED_FIELDS = [
   '/specimen/longAxisMm',

@@ -34,6 +34,11 @@ export interface CourseFacts {
   readonly orientationLeftLost: boolean | undefined;
 }
 
+/**
+ * Reads the course of the dissection from a case.
+ *
+ * Source: the fields of the case, arithmetic, and the table of viscous fluids.
+ */
 export function courseFacts(fields: CaseFields): CourseFacts {
   const { markers, equipment = {}, position = {}, injection = {}, incision = {}, times } = fields;
   const { endoscope } = equipment;

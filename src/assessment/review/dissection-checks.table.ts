@@ -1,6 +1,7 @@
 import { cite } from '../../references/index.js';
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 /** The plane of the cut, vessels, injury and fluid: PC-30 to PC-36. */
 export const DISSECTION_CHECKS: ChecksOn<ReviewFacts> = [

@@ -1,8 +1,9 @@
 import { cite } from '../../references/index.js';
 import type { ConditionOn } from '../../rules/index.js';
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { DrugFacts } from './drug-facts.js';
 import { DRUG_STOP_CHECKS } from './drug-stop-checks.table.js';
+import { PRACTICE } from './practice.table.js';
 
 const AT = '/before/antithrombotics/*';
 const STOPPED = {

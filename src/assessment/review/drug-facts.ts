@@ -32,6 +32,11 @@ export interface DrugFacts {
 
 const MINUTES_PER_HOUR = 60;
 
+/**
+ * Reads one antithrombotic drug of a case.
+ *
+ * Source: the fields of the case, and arithmetic.
+ */
 export function drugFacts(drug: Drug, sent: CaseFields, unit: UnitSettings): DrugFacts {
   const { times, before } = sent;
   const { lastDoseAt, restartedAt, restartPlannedOn } = drug;

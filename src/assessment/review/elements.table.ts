@@ -1,6 +1,6 @@
 import { cite } from '../../references/index.js';
-import { PRACTICE } from './check.js';
 import type { CaseElement, DrugElement } from './elements.js';
+import { PRACTICE } from './practice.table.js';
 
 const CURRICULUM = [cite('esgeCurriculum2019', 'contents of a report of training', 'published')];
 

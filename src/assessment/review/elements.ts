@@ -39,6 +39,11 @@ export interface ElementFacts {
   readonly traineePercent: number | undefined;
 }
 
+/**
+ * Reads from a case what decides which elements it is asked for.
+ *
+ * Source: the fields of the case.
+ */
 export function elementFacts({ lesion, ...rest }: CaseFields): ElementFacts {
   const { resection, defect, safety, specimen, team } = rest;
   return {

@@ -1,5 +1,6 @@
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 /** Endoscope, fluid and gas: PC-10 to PC-17. PC-12 and PC-15 are refused by the contract. */
 export const EQUIPMENT_CHECKS: ChecksOn<ReviewFacts> = [

@@ -52,7 +52,11 @@ export interface ReviewFacts extends CourseFacts, ClosingFacts {
   readonly verticalMargin: string;
 }
 
-/** Flattens a case, and what is known beside it, into what the checks look at. */
+/**
+ * Flattens a case, and what is known beside it, into what the checks look at.
+ *
+ * Source: the fields of the case, and arithmetic.
+ */
 export function reviewFacts(
   fields: CaseFields,
   context: ReviewContext,

@@ -1,8 +1,8 @@
 import type { CaseFields } from '../../contract/index.js';
-import { type Facts, holds } from './check.js';
 import { DRUG_CLASS_NAMES } from './drug-names.table.js';
 import { elementFacts, type RecordElement } from './elements.js';
 import { CASE_ELEMENTS, DRUG_ELEMENTS } from './elements.table.js';
+import { type Facts, holds } from './known.js';
 
 /** An element that a complete record would hold and this one does not. */
 export interface MissingElement {

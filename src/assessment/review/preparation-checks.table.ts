@@ -1,6 +1,7 @@
 import { cite } from '../../references/index.js';
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 /** Marks around the lesion and staining of its border: PC-01 to PC-07. */
 export const PREPARATION_CHECKS: ChecksOn<ReviewFacts> = [

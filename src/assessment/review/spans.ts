@@ -7,6 +7,8 @@ const DATE_LENGTH = 10;
  * Days by the calendar from one instant to another, both as the clock beside the first one shows
  * them: Monday evening to Wednesday morning is two days.
  *
+ * Source: arithmetic.
+ *
  * @param from ISO 8601 date and time with offset
  * @param to ISO 8601 date and time with offset
  * @returns whole days, negative when `to` lies on an earlier day
@@ -17,13 +19,21 @@ export function calendarDays(from: string, to: string): number {
   return Math.floor(minutesBetween(midnight, to) / MINUTES_PER_DAY);
 }
 
-/** @returns whole days from the day of an instant, as written, to a calendar date */
+/**
+ * Source: arithmetic.
+ *
+ * @returns whole days from the day of an instant, as written, to a calendar date
+ */
 export function daysUntilDate(from: string, date: string): number {
-  const [first, last] = [from.slice(0, DATE_LENGTH), date].map((day) => `${day}T00:00:00Z`);
-  return minutesBetween(first ?? '', last ?? '') / MINUTES_PER_DAY;
+  const day = from.slice(0, DATE_LENGTH);
+  return minutesBetween(`${day}T00:00:00Z`, `${date}T00:00:00Z`) / MINUTES_PER_DAY;
 }
 
-/** @returns completed years at a calendar date, by month and day */
+/**
+ * Source: arithmetic.
+ *
+ * @returns completed years at a calendar date, by month and day
+ */
 export function completedYears(bornOn: string, date: string): number {
   const years = Number(date.slice(0, 4)) - Number(bornOn.slice(0, 4));
   return date.slice(4) < bornOn.slice(4) ? years - 1 : years;

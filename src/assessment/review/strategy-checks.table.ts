@@ -1,5 +1,6 @@
-import { type ChecksOn, PRACTICE } from './check.js';
+import type { ChecksOn } from './check.js';
 import type { ReviewFacts } from './facts.js';
+import { PRACTICE } from './practice.table.js';
 
 /** Where and how the cut began, and the course of both sides: PC-20 to PC-27. */
 export const STRATEGY_CHECKS: ChecksOn<ReviewFacts> = [
