@@ -17,6 +17,11 @@ export function narrative(sentences: readonly string[]): Narrative {
   };
 }
 
+/** A display within a sentence; abbreviations keep their capitals. */
+export function lowered(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+
 function escapeXhtml(text: string): string {
   return text.replaceAll(/[&<>"']/g, (character) => ESCAPES[character] ?? character);
 }

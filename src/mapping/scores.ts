@@ -5,6 +5,7 @@ import { ITEMS, SCORE_GROUPS, STRUCTURE } from '../terminology/index.js';
 import { SCORES, type ScoreRow } from './answers.table.js';
 import type { MappingContext } from './context.js';
 import type { Draft } from './draft.js';
+import { lowered } from './narrative.js';
 import { type ObservationContent, toObservation } from './observation.js';
 import { byRule, codeIn, notes, ruleName, shown, sourced } from './rule-answer.js';
 import { computed } from './values.js';
@@ -144,4 +145,4 @@ const rangeText = ({ lowest, highest }: Extract<Outcome, { kind: 'indeterminate'
   lowest === highest ? `${lowest}` : `${lowest} to ${highest}`;
 
 const groupText = ({ group }: Total): string =>
-  group === undefined ? '' : ` (${codeIn(SCORE_GROUPS, group).text.toLowerCase()})`;
+  group === undefined ? '' : ` (${lowered(codeIn(SCORE_GROUPS, group).text)})`;

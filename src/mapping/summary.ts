@@ -2,6 +2,7 @@ import { type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
 import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
+import { lowered } from './narrative.js';
 import { scoresSentence } from './scores.js';
 import { verdictSentence } from './verdict.js';
 
@@ -55,9 +56,4 @@ function specimenSentence({ fields, version }: MappingContext): string {
 
 function inWords(finding: Finding<number>, unit: string, decimals: number, lead: string): string {
   return finding.kind === 'determined' ? `${lead}${roundTo(finding.value, decimals)} ${unit}` : '';
-}
-
-/** A display within a sentence; abbreviations keep their capitals. */
-function lowered(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

@@ -12,6 +12,7 @@ import { VERDICT_INPUTS } from './answers.table.js';
 import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
 import type { Draft } from './draft.js';
+import { lowered } from './narrative.js';
 import { coded, type ObservationContent, toObservation } from './observation.js';
 import { byRule, codeIn, notes, ruleName, shown, sourced } from './rule-answer.js';
 import { cannotHaveSpecimen } from './specimen.js';
@@ -56,7 +57,7 @@ export function toVerdict(
 export function verdictSentence(context: MappingContext, { verdict }: Curability): string {
   const { rule, outcome } = verdict;
   if (outcome.kind === 'decided') {
-    const reasons = coarseReasons(outcome).map((reason) => reason.text.toLowerCase());
+    const reasons = coarseReasons(outcome).map(({ text }) => lowered(text));
     const because = reasons.length === 0 ? '' : `, because: ${reasons.join(', ')}`;
     return `Curability by ${ruleName(rule)}: ${classText(rule, outcome.class)}${because}.`;
   }
@@ -116,7 +117,7 @@ function inWords({ rule, outcome, unconfirmed }: Verdict): string {
   if (outcome.kind === 'indeterminate') {
     return `${ruleName(rule)} open, not known: ${outcome.missing.join(', ')}${note}`;
   }
-  const group = CURABILITY_GROUPS[outcome.group].text.toLowerCase();
+  const group = lowered(CURABILITY_GROUPS[outcome.group].text);
   return `${ruleName(rule)} says ${classText(rule, outcome.class)}, group ${group}${note}`;
 }
 
