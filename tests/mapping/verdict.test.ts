@@ -194,6 +194,14 @@ describe('the verdict in one sentence', () => {
       'Curability by ESGE 2022: Non-curative, high risk, because: lymphatic or venous invasion, ' +
         'vertical margin involved.',
     ],
+    [
+      decided('jges-jgca-2021', 'eCuraC-2', {
+        group: 'non-curative',
+        reasons: [reason('x', 'undifferentiated-not-r0')],
+      }),
+      'complete',
+      'Curability by JGES and JGCA 2021: eCura C-2, because: undifferentiated without R0.',
+    ],
     [decided('jges-jgca-2021', 'eCuraA'), 'complete', 'Curability by JGES and JGCA 2021: eCura A.'],
     [open('pathology'), 'complete', 'Curability: open until pathology is back.'],
     [open(), 'complete', 'Curability by ESGE 2022: open, not known: ly, vm.'],
