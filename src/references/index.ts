@@ -1,2 +1,2 @@
-export { BIBLIOGRAPHY } from './bibliography.js';
+export { BIBLIOGRAPHY } from './bibliography.table.js';
 export { cite } from './cite.js';

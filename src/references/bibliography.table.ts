@@ -69,7 +69,8 @@ export const BIBLIOGRAPHY = {
     about: 'BEST-J score: bleeding after dissection of early gastric cancer',
   },
   bestJCalculator: {
-    citation: 'Calculator of the BEST-J score by its authors, and two public copies that agree',
+    citation:
+      'Calculator of the BEST-J score by the authors of Gut 2021;70:476-484, and two public copies that agree',
     about: 'weights and use of the items of the score',
   },
   bestJEurope2024: {
