@@ -287,6 +287,7 @@ const table: TableOf<Question, EsgeClass> = [
       row: 'piecemeal',
       when: { enBloc: { is: [false] } },
       class: 'local-risk',
+      reason: 'piecemeal',
       says: 'Resected piecemeal; within the mucosa and without a criterion of high risk.',
       cites: [ABSTRACT],
     },
@@ -294,6 +295,7 @@ const table: TableOf<Question, EsgeClass> = [
       row: 'horizontal-margin',
       when: { hm: { is: ['1', 'X'] } },
       class: 'local-risk',
+      reason: 'horizontal-margin',
       says:
         'The horizontal margin is not free; within the mucosa and without a criterion of high ' +
         'risk.',

@@ -52,7 +52,7 @@ const table: TableOf<Question, JsccrClass> = [
     },
     {
       row: 'not-pt1',
-      when: { depth: { is: ['ep', 'lpm', 'mm', 'm', 'mp'] } },
+      when: { depth: { is: ['m', 'mp'] } },
       class: 'no-rule',
       says: 'The classes were made for cancer that ends in the submucosa (pT1).',
       cites: [GAP],

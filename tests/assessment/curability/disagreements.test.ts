@@ -64,7 +64,7 @@ const ROWS: readonly Disagreement[] = [
     europe: 'high-risk non-curative margin-or-piecemeal-with-sm',
     others: {
       'jges-jgca-2021': 'eCuraC-1 local-risk horizontal-margin',
-      'maps-iii-2025': 'local-risk local-risk',
+      'maps-iii-2025': 'local-risk local-risk horizontal-margin',
     },
   },
   {
@@ -73,7 +73,7 @@ const ROWS: readonly Disagreement[] = [
     europe: 'high-risk non-curative margin-or-piecemeal-with-sm',
     others: {
       'jges-jgca-2021': 'eCuraC-1 local-risk piecemeal',
-      'maps-iii-2025': 'local-risk local-risk',
+      'maps-iii-2025': 'local-risk local-risk piecemeal',
     },
   },
   {

@@ -11,6 +11,10 @@ export interface Answered {
 export type SecondWriting = (asked: CurabilityQuestion) => Answered;
 
 const plain = (name: string): Answered => ({ class: name, reasons: [] });
+const whyLocal = ({ enBloc, hm }: CurabilityQuestion): readonly string[] => [
+  ...(enBloc ? [] : ['piecemeal']),
+  ...(hm === '0' ? [] : ['horizontal-margin']),
+];
 const isGastric = ({ tumour }: CurabilityQuestion) => tumour === 'gastric';
 
 // Limits of the first submucosal layer, Endoscopy 2022;54:591-622: squamous 200 um and colorectal
@@ -60,7 +64,7 @@ export function europe2022(asked: CurabilityQuestion): Answered {
     if (depth === 'sm') lesser.push('ulcerated-submucosal');
   }
   if (lesser.length > 0) return { class: 'high-risk', reasons: lesser };
-  if (marginOrPieces) return plain('local-risk');
+  if (marginOrPieces) return { class: 'local-risk', reasons: whyLocal(asked) };
   if (depth === 'ep' || depth === 'lpm') return plain('very-low-risk');
   if (depth === 'm') {
     const ulcerated = isGastric(asked) && ulcer === 'UL1';
@@ -92,13 +96,7 @@ export function japanStomach2021(asked: CurabilityQuestion): Answered {
     if (depth === 'sm' && asked.undiffInSm) why.add('undifferentiated-part');
   }
   if (why.size > 0) return { class: 'eCuraC-2', reasons: [...why] };
-  if (notR0Sideways) {
-    const reasons = [
-      ...(enBloc ? [] : ['piecemeal']),
-      ...(hm === '0' ? [] : ['horizontal-margin']),
-    ];
-    return { class: 'eCuraC-1', reasons };
-  }
+  if (notR0Sideways) return { class: 'eCuraC-1', reasons: whyLocal(asked) };
   return plain(depth === 'm' ? 'eCuraA' : 'eCuraB');
 }
 
@@ -143,9 +141,7 @@ export function koreaOesophagus2020(asked: CurabilityQuestion): Answered {
   if (!asked.endoscopicallyComplete) return plain('incomplete');
   const reasons = reasonsForMoreTreatment(asked);
   if (reasons.length > 0) return { class: 'additional-treatment', reasons };
-  const silent: string[] = [];
-  if (!asked.enBloc) silent.push('piecemeal');
-  if (asked.hm !== '0') silent.push('horizontal-margin');
+  const silent = whyLocal(asked);
   if (silent.length > 0) return { class: 'undetermined', reasons: silent };
   return plain(asked.depth === 'mm' ? 'close-follow-up' : 'no-further-treatment');
 }
@@ -164,7 +160,8 @@ export function europeStomach2025(asked: CurabilityQuestion): Answered {
   if (vessels || asked.vm !== '0' || !(veryLow || low)) {
     return { class: 'high-risk', reasons: whyHigh2025(asked) };
   }
-  if (!asked.enBloc || asked.hm !== '0') return plain('local-risk');
+  const local = whyLocal(asked);
+  if (local.length > 0) return { class: 'local-risk', reasons: local };
   return plain(veryLow ? 'very-low-risk' : 'low-risk');
 }
 
