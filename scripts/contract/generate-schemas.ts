@@ -1,9 +1,21 @@
 import { z } from 'zod';
-import { caseSchema, pathologySchema, unitSettingsSchema } from '../../src/contract/index.js';
+import {
+  caseSchema,
+  EVENT_PARTS,
+  eventSchema,
+  examinationSchema,
+  pathologySchema,
+  unitSettingsSchema,
+  withdrawalSchema,
+} from '../../src/contract/index.js';
 import {
   WHAT_JSON_SCHEMA_CANNOT_SAY,
   WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY,
 } from './beyond-json-schema.table.js';
+import {
+  type BeyondLaterSchema,
+  WHAT_LATER_SCHEMAS_CANNOT_SAY,
+} from './beyond-later-schemas.table.js';
 
 const FOLDER = 'shared/schemas';
 const BASE = 'https://dissection-records.example/schemas';
@@ -33,6 +45,31 @@ const PUBLISHED: readonly Published[] = [
       'name says um, shares in percent. Names that end in At hold instants with offset. A field ' +
       'that is absent was not told; X: cannot be assessed. An empty list says "none".',
     schema: pathologySchema,
+  },
+  {
+    file: 'event-1.schema.json',
+    title: 'What happened or was decided after a dissection',
+    description:
+      'The message `event/1`; natural key: case and event. Haemoglobin is in g/dL, lengths are in ' +
+      'mm. Names that end in At hold instants with offset, names that end in On hold calendar ' +
+      'dates. A field that is absent was not told; that nothing happened is told by the kind ' +
+      '`status-at-30-days` alone.',
+    schema: eventSchema,
+  },
+  {
+    file: 'examination-1.schema.json',
+    title: 'Follow-up endoscopy that took place',
+    description:
+      'The message `examination/1`; natural key: case and examination. Lengths are in mm unless ' +
+      'the name says cm. Names that end in At hold instants with offset, names that end in On hold ' +
+      'calendar dates. A field that is absent was not told; an empty list says "none".',
+    schema: examinationSchema,
+  },
+  {
+    file: 'withdrawal-1.schema.json',
+    title: 'A case that is taken back',
+    description: 'The message `withdrawal/1`; natural key: case.',
+    schema: withdrawalSchema,
   },
   {
     file: 'unit-settings.schema.json',
@@ -85,11 +122,53 @@ ${listOf(WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY, 'fields')}
 
 ${listOf(WHAT_PATHOLOGY_SCHEMA_CANNOT_SAY, 'case')}
 
+## Across fields of an event
+
+${later('event', 'fields')}
+
+Parts of an event and the kinds that they belong to; an operation, a meeting and a status cannot
+be without theirs:
+
+${partTable()}
+
+## Between an event and its case
+
+${later('event', 'case')}
+
+## Across fields of an examination
+
+${later('examination', 'fields')}
+
+## Between an examination and its case
+
+${later('examination', 'case')}
+
+## Across fields of a withdrawal
+
+${later('withdrawal', 'fields')}
+
+## Between a withdrawal and its case
+
+${later('withdrawal', 'case')}
+
 ## Named otherwise
 
 Two rules agree with the schema and have names of their own: \`too-deep\` (more than 16 levels) and
 \`ill-formed-text\` (control characters, half of a character).
 `;
+
+const later = (message: BeyondLaterSchema['message'], kind: string): string =>
+  listOf(
+    WHAT_LATER_SCHEMAS_CANNOT_SAY.filter((row) => row.message === message),
+    kind,
+  );
+
+const partTable = (): string =>
+  [
+    '| part | kinds |',
+    '| --- | --- |',
+    ...EVENT_PARTS.map(({ part, kinds }) => `| \`${part}\` | ${kinds.join(', ')} |`),
+  ].join('\n');
 
 interface Row {
   readonly rule: string;

@@ -11,6 +11,7 @@ export {
 export { EVENT_CHECKS } from './event/cross-checks.js';
 export { type EventFields, eventSchema } from './event/event.js';
 export { type EventMessage, parseEvent } from './event/parse-event.js';
+export { EVENT_PARTS } from './event/parts.table.js';
 export {
   ADVERSE_EVENTS,
   type AdverseEventKind,

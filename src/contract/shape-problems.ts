@@ -6,7 +6,8 @@ import { isWithin, type Path, toPointer } from './pointer.js';
 type Issue = z.core.$ZodIssue;
 
 /**
- * Says what zod found in our own words: rule, pointer, sentence, expected; never the value.
+ * Says what zod found in our own words: rule, pointer, sentence, expected; never the value. Each
+ * place is named once, for what was found first.
  *
  * @param schema that the issues come from
  * @param raw the document as it came
@@ -16,7 +17,11 @@ export function shapeProblems(
   issues: readonly Issue[],
   raw: unknown,
 ): Problem[] {
-  return issues.flatMap((issue) => problemsOf(schema, issue, raw));
+  // A text too long where a list belongs has the wrong type, and no length beside it.
+  const named = new Set<string>();
+  return issues
+    .flatMap((issue) => problemsOf(schema, issue, raw))
+    .filter(({ pointer }) => !named.has(pointer) && named.add(pointer));
 }
 
 /** The problems that none of the places explains: each value is named once. */

@@ -1,5 +1,5 @@
 import type { CrossCheck } from '../cross-check.js';
-import { PARTS } from './parts.table.js';
+import { EVENT_PARTS } from './parts.table.js';
 import type { ReadableEvent } from './readable-event.js';
 
 /** What is said fits the kind of the event. */
@@ -11,7 +11,7 @@ export const kindChecks: readonly CrossCheck<ReadableEvent>[] = [
     broken: (sent) => {
       const { kind } = sent;
       if (kind === undefined) return [];
-      return PARTS.filter(
+      return EVENT_PARTS.filter(
         ({ part, kinds }) => sent[part] !== undefined && !kinds.includes(kind),
       ).map(({ part }) => `/${part}`);
     },
@@ -23,7 +23,7 @@ export const kindChecks: readonly CrossCheck<ReadableEvent>[] = [
     broken: (sent) => {
       const { kind } = sent;
       if (kind === undefined) return [];
-      return PARTS.filter(
+      return EVENT_PARTS.filter(
         ({ part, kinds, required }) => required && kinds.includes(kind) && sent[part] === undefined,
       ).map(({ part }) => `/${part}`);
     },

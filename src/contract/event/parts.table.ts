@@ -26,7 +26,7 @@ interface PartRow {
 const CONTACTS = ['readmission', 'emergency-visit'] as const;
 
 /** Project definition. */
-export const PARTS: readonly PartRow[] = [
+export const EVENT_PARTS: readonly PartRow[] = [
   { part: 'course', kinds: [...ADVERSE_EVENTS, ...CONTACTS], required: false },
   { part: 'grades', kinds: [...ADVERSE_EVENTS, ...CONTACTS, 'death'], required: false },
   {

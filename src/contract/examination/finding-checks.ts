@@ -59,12 +59,15 @@ export const findingChecks: readonly CrossCheck<ReadableExamination>[] = [
   },
   {
     rule: 'barrett-denied',
-    message: 'No Barrett mucosa is left, yet it has an extent.',
-    expected: 'an extent of 0 or none where there is none',
-    broken: ({ barrettLeft = {} }) =>
-      barrettLeft.present === false && (barrettLeft.maximumCm ?? 0) > 0
-        ? ['/barrettLeft/maximumCm']
-        : [],
+    message: 'No Barrett mucosa is left, yet it has an extent or was ablated.',
+    expected: 'an extent of 0 or none, and no ablation, where there is none',
+    broken: ({ barrettLeft: { present, maximumCm, ablated } = {} }) =>
+      present !== false
+        ? []
+        : [
+            ...((maximumCm ?? 0) > 0 ? ['/barrettLeft/maximumCm'] : []),
+            ...(ablated === true ? ['/barrettLeft/ablated'] : []),
+          ],
   },
 ];
 
