@@ -171,6 +171,12 @@ describe('a funnel plot from the binomial distribution', () => {
     expect(exact.upper).toBeCloseTo(normal.upper, 5);
   });
 
+  it('leaves outside what has exactly half of the rest', () => {
+    // By hand: none of two at a target of one half has a chance of 1/4, as both have.
+    expect(exactFunnelLimits(0.5, 2, 0.5)).toEqual({ lower: 0.5, upper: 0.5 });
+    expect(exactFunnelLimits(0.5, 2, 0.51)).toEqual({ lower: 0, upper: 1 });
+  });
+
   it('has no width where the target leaves nothing to chance', () => {
     expect(exactFunnelLimits(0, 20, 0.95)).toEqual({ lower: 0, upper: 0 });
     expect(exactFunnelLimits(1, 20, 0.95)).toEqual({ lower: 1, upper: 1 });

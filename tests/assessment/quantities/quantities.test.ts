@@ -45,7 +45,7 @@ describe('area and speed', () => {
 
   it.each([
     ['axes-order /shortMm', { ...square, shortMm: 20.1 }],
-    ['area-limit /longMm', { ...square, longMm: 226, shortMm: 226 }],
+    ['area-limit /longMm', { ...square, longMm: 225.7, shortMm: 225.7 }],
     ['out-of-range /longMm', { ...square, longMm: 0 }],
     ['out-of-range /shortMm', { ...square, shortMm: -5 }],
     ['out-of-range /minutes', { ...square, minutes: 0 }],
@@ -57,6 +57,7 @@ describe('area and speed', () => {
 
   it('takes a specimen of just under 400 cm2, which is the limit of the case message', () => {
     expect((Math.PI / 4) * 22.56 ** 2).toBeLessThan(400);
+    expect((Math.PI / 4) * 22.57 ** 2).toBeGreaterThan(400);
     expect(ask('area-speed', { longMm: 225.6, shortMm: 225.6, minutes: 60 })).toMatch(
       /^areaCm2=399\.\d+;/,
     );
