@@ -33,6 +33,6 @@ export const FIELDS: Fields = {
   pickedOn: { type: 'date', says: 'day of the harvest' },
 };
 
-export const SAMPLES: Samples = { weightG: [0, 99, 100] };
+const SAMPLES: Samples = { weightG: [0, 99, 100] };
 
 export const question = (told: Told): Question => ({ fields: FIELDS, told, samples: SAMPLES });

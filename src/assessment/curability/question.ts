@@ -31,7 +31,7 @@ export const DEPTHS = {
  * A dysplasia that is said to be no deeper than the mucosa. Its report states no vessel
  * invasion, differentiation, budding or submucosal depth: there, absent is not missing.
  */
-export const PURE_DYSPLASIA = {
+const PURE_DYSPLASIA = {
   histology: { is: ['low-grade-dysplasia', 'high-grade-dysplasia'] },
   depth: { is: ['ep', 'lpm', 'mm', 'm'] },
 } as const satisfies ConditionOn<CurabilityQuestion>;

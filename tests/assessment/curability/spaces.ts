@@ -176,7 +176,7 @@ export const KOREA_OESOPHAGUS: Known = {
   spaces: [SQUAMOUS, without('squamous')],
 };
 
-export const EUROPE_STOMACH_2025: Known = {
+const EUROPE_STOMACH_2025: Known = {
   rule: MAPS_III_2025,
   writing: europeStomach2025,
   order: ['very-low-risk', 'low-risk', 'local-risk', 'high-risk'],
@@ -193,7 +193,7 @@ export const ALL_SETS: readonly Known[] = [
 ];
 
 /** Every question of a space; fields without an axis are harmless. */
-export function* questionsOf(axes: Axes): Generator<CurabilityQuestion, void> {
+function* questionsOf(axes: Axes): Generator<CurabilityQuestion, void> {
   yield* spread(HARMLESS, Object.entries(axes));
 }
 
