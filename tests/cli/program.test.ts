@@ -33,6 +33,18 @@ describe.concurrent('the real program', () => {
     expect(JSON.parse(out).resourceType).toBe('Bundle');
   });
 
+  // Gut 2021;70:476, risk table: 87 of 760 bled, 9.3 to 13.9 %.
+  it('answers a question to a rule, whatever the configuration of a service', async ({
+    expect,
+  }) => {
+    const question = '{"x":87,"n":760,"level":0.95}';
+    const asked = ['rule', 'clopper-pearson', '-', '--json'];
+    const { code, out, err } = await runProgram(asked, { PORT: 'x' }, question);
+    expect([code, err]).toEqual([0, '']);
+    expect(JSON.parse(out).answer).toBe('0.0927;0.1393');
+    expect((await runProgram(asked, {}, '{"x":87')).code).toBe(1);
+  });
+
   it('ends with 3 for what it cannot read and with 2 for what it does not offer', async ({
     expect,
   }) => {
