@@ -27,7 +27,7 @@ export function missingElements(fields: CaseFields): readonly MissingElement[] {
       const { class: drugClass, decision, thromboticRisk, agent } = drug;
       const name = agent ?? DRUG_CLASS_NAMES[drugClass];
       return missing(DRUG_ELEMENTS, fields, { class: drugClass, decision, thromboticRisk }, i).map(
-        (found) => ({ ...found, element: `${found.element} of ${name}` }),
+        (found) => ({ ...found, element: found.element.replace('{drug}', name) }),
       );
     }),
   ];

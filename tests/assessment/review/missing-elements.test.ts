@@ -370,7 +370,7 @@ describe('the elements of an antithrombotic drug', () => {
     { drug: { class: 'aspirin', decision: 'continued', ...known }, lacks: [] },
     {
       drug: { class: 'aspirin', decision: 'continued', ...known, thromboticRisk: 'high' },
-      lacks: ['who advised of aspirin'],
+      lacks: ['who advised on aspirin'],
     },
     {
       drug: { class: 'doac', decision: 'stopped', ...known },
