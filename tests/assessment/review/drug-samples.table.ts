@@ -87,6 +87,7 @@ const SAMPLES: readonly DrugSample[] = [
     silent: [
       { restartedAt: `${D}23:00:00Z` }, // midnight by the clock of the unit
       { restartedAt: '2026-02-04T00:00:00+01:00' },
+      { restartedAt: undefined, restartPlannedOn: '2026-02-02' }, // a slip, said otherwise
       { decision: 'continued' },
       VKA,
     ],
@@ -143,7 +144,11 @@ const SAMPLES: readonly DrugSample[] = [
       lastDoseAt: '2026-01-20T08:00:00+01:00',
       restartedAt: '2026-01-20T06:59:59Z',
     },
-    silent: [{ restartedAt: '2026-02-09T08:00:00Z' }, { decision: 'continued' }],
+    silent: [
+      { restartedAt: '2026-01-20T07:00:00Z' },
+      { restartedAt: '2026-02-09T08:00:00Z' },
+      { decision: 'continued' },
+    ],
     notNeeded: ['agent'],
   },
   {
@@ -155,10 +160,26 @@ const SAMPLES: readonly DrugSample[] = [
     },
     silent: [
       { restartedAt: `${D}10:37:00Z` },
-      { restartedAt: '2026-01-20T07:00:00+01:00' }, // said of the last dose instead
+      { restartedAt: '2026-01-20T07:59:30+01:00' }, // said of the last dose instead
       { decision: 'continued' },
     ],
     notNeeded: ['agent', 'lastDoseAt'],
+  },
+  {
+    row: 'restarted before the procedure ended',
+    fires: {
+      ...DOAC,
+      lastDoseAt: '2026-01-20T08:00:00+01:00',
+      restartedAt: '2026-01-20T08:00:00+01:00',
+    },
+    silent: [{ restartedAt: `${D}11:37:00+01:00` }],
+    notNeeded: ['agent', 'lastDoseAt'],
+  },
+  {
+    row: 'AT-06 by bsg-esge-2021, 3 days: stopped later',
+    fires: { ...DOAC, lastDoseAt: `${D}10:22:00+01:00` }, // as the scope went in
+    silent: [{ lastDoseAt: `${D}10:22:01+01:00` }],
+    notNeeded: ['agent'],
   },
   {
     row: 'restart planned before the day of the procedure',

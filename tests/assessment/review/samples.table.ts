@@ -196,6 +196,12 @@ export const CASE_SAMPLES: readonly Sample[] = [
     ],
   },
   {
+    row: 'unusual channel of a gastroscope',
+    base: GASTRIC,
+    fires: { equipment: { endoscope: { kind: 'gastroscope', channelMm: 0.1 } } },
+    silent: [{ 'equipment.endoscope.channelMm': 2.8 }],
+  },
+  {
     row: 'gastroscope turned back in the large bowel',
     base: RECTUM,
     fires: { 'equipment.endoscope.kind': 'gastroscope', 'position.retroflexed': true },
