@@ -5,10 +5,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Bundle } from 'fhir/r4.js';
 import { loadConfig } from '../src/config/index.js';
-import type { CaseView } from '../src/pipeline/index.js';
 import { type Running, startService } from '../src/serve.js';
 import { StoreRefused } from '../src/store/index.js';
-import { describeCase } from './demo/describe-case.js';
+import { type AnsweredView, describeCase } from './demo/describe-case.js';
 
 const SOURCE = 'example-notes';
 const DELIVERED_WITHIN_MS = 60_000;
@@ -94,10 +93,10 @@ async function show(name: string): Promise<void> {
   say(describeCase({ name, status: pushed.status, location: `${base}${location}`, view, bundle }));
 }
 
-async function delivered(name: string, location: string): Promise<CaseView> {
+async function delivered(name: string, location: string): Promise<AnsweredView> {
   const deadline = Date.now() + DELIVERED_WITHIN_MS;
   for (;;) {
-    const view = await read<CaseView>('note-system', location);
+    const view = await read<AnsweredView>('note-system', location);
     if (view.delivery.name === 'delivered' && view.delivery.state === view.state) return view;
     if (Date.now() > deadline || view.delivery.name === 'dead-letter') {
       throw new Error(`${name} is ${view.delivery.name}: ${view.delivery.reason ?? 'no reason'}`);

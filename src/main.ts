@@ -36,9 +36,10 @@ const keys: KeyWork = {
 
 const work: Work = {
   version: SOFTWARE_VERSION,
-  checkCase: async (bytes, unit) => {
-    const { checkCase } = await import('./pipeline/index.js');
-    return checkCase(bytes, { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION });
+  check: async (bytes, unit) => {
+    const { checkMessage, kindOf } = await import('./pipeline/index.js');
+    const settings = { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION };
+    return checkMessage(kindOf(bytes), bytes, settings, () => Promise.resolve([]));
   },
   assessRecord: async (esdCase, pathology, unit) => {
     const { assessRecord } = await import('./pipeline/index.js');

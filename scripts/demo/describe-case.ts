@@ -1,5 +1,5 @@
 import type { Bundle } from 'fhir/r4.js';
-import type { CaseView } from '../../src/pipeline/index.js';
+import type { CaseView, WaitingAnswer } from '../../src/pipeline/index.js';
 
 /** What the demo knows of a case that was pushed. */
 export interface DemoCase {
@@ -7,7 +7,7 @@ export interface DemoCase {
   /** HTTP status of the push: 202 the first time, 200 when it was there already. */
   readonly status: number;
   readonly location: string;
-  readonly view: CaseView;
+  readonly view: AnsweredView;
   readonly bundle: Bundle;
 }
 
@@ -30,13 +30,16 @@ export function describeCase({ name, status, location, view, bundle }: DemoCase)
   ].join('\n');
 }
 
-type Computed = CaseView['assessment']['speedCm2PerH'];
+/** A case that has come, and not only messages about it. */
+export type AnsweredView = Exclude<CaseView, WaitingAnswer>;
+
+type Computed = AnsweredView['assessment']['speedCm2PerH'];
 
 function inWords(finding: Computed, unit: string): string {
   return finding.kind === 'determined' ? `${finding.value.toFixed(1)} ${unit}` : 'not computable';
 }
 
-function strictureWords({ assessment: { strictureRisk } }: CaseView): readonly string[] {
+function strictureWords({ assessment: { strictureRisk } }: AnsweredView): readonly string[] {
   if (strictureRisk === undefined) return [];
   return [
     strictureRisk.kind === 'determined'
@@ -46,7 +49,7 @@ function strictureWords({ assessment: { strictureRisk } }: CaseView): readonly s
 }
 
 /** What is missing for the values that could not be computed, each field once. */
-function notes({ assessment }: CaseView): readonly string[] {
+function notes({ assessment }: AnsweredView): readonly string[] {
   const { procedureMin, dissectionMin, specimenAreaCm2, strictureRisk } = assessment;
   const found = [procedureMin, specimenAreaCm2, dissectionMin, strictureRisk];
   const missing = found.flatMap((finding) =>

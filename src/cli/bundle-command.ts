@@ -36,9 +36,13 @@ export const bundle: Command = {
       world.err(`${input.name}: ${input.reason}\n`);
       return 3;
     }
-    const result = await work.checkCase(input.bytes, unit);
+    const result = await work.check(input.bytes, unit);
     if (result.kind !== 'valid') {
       world.err(`${input.name}: not valid\n${describeProblems(result.problems)}\n`);
+      return 1;
+    }
+    if (result.bundle === undefined) {
+      world.err(`${input.name}: a message about a case, and not the case itself\n`);
       return 1;
     }
     if (!values.quiet) world.err(IDS_DIFFER);

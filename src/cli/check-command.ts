@@ -8,12 +8,12 @@ import { type Command, type ExitCode, type RuleBook, UsageError, type World } fr
 
 const HELP = `Usage: dissection-records check [options] FILE...
 
-Says what is wrong with case messages, or what would become of them. Keeps and sends nothing;
-needs no database and no configuration. FILE may be - for standard input.
+Says what is wrong with messages, or what would become of them. Keeps and sends nothing; needs no
+database and no configuration. A message about a case is checked by itself, without that case. FILE may be - for standard input.
 
 Options:
   --settings FILE  settings of the unit, instead of those of the example
-  --json           one JSON document for each file, as POST /cases/check answers
+  --json           one JSON document for each file, as the dry runs of the service answer
   --quiet          exit code only
   --help           this text
 
@@ -35,7 +35,7 @@ export const check: Command = {
     if (typeof unit === 'number') return unit;
     let worst: ExitCode = 0;
     for await (const input of readInputs(positionals, world)) {
-      const result = input.ok ? await work.checkCase(input.bytes, unit) : undefined;
+      const result = input.ok ? await work.check(input.bytes, unit) : undefined;
       worst = worse(worst, codeOf(result));
       if (result === undefined || !input.ok) sayUnread(input, world);
       else if (values.json) world.out(`${JSON.stringify(toJson(input.name, result))}\n`);
@@ -74,11 +74,13 @@ function describe(file: string, result: DryRun, colour: boolean, book: RuleBook)
     return `${file}: ${verdict}\n${describeProblems(result.problems)}\n`;
   }
   const { view, warnings, bundle } = result;
+  const valid = `${file}: ${paint(colour, 32, 'valid')}`;
+  if ('waitingFor' in view) return `${valid}\n  It would wait for its case.\n`;
   return [
-    `${file}: ${paint(colour, 32, 'valid')}`,
+    valid,
     indented(describeAssessment(view.assessment, book)),
     ...(warnings.length === 0 ? [] : ['  To look at:', describeProblems(warnings)]),
-    describeBundle(bundle),
+    ...(bundle === undefined ? [] : [describeBundle(bundle)]),
     '',
   ].join('\n');
 }

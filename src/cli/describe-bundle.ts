@@ -1,6 +1,4 @@
-import type { DryRun } from '../pipeline/index.js';
-
-type Bundle = Extract<DryRun, { readonly kind: 'valid' }>['bundle'];
+import type { Bundle } from 'fhir/r4.js';
 
 /** What would be sent, counted by type of resource. */
 export function describeBundle({ entry = [] }: Bundle): string {

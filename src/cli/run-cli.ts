@@ -14,7 +14,7 @@ Takes finished endoscopic submucosal dissections, and makes coded and checked FH
 
 Commands:
   serve    run the service
-  check    say what is wrong with case messages, or what would become of them
+  check    say what is wrong with messages, or what would become of them
   bundle   print the FHIR Bundle that would be sent for a case message
   assess   say what a case means: verdict, scores, review
   rule     list the clinical rules, show one with its sources, or ask it

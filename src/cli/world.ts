@@ -21,7 +21,8 @@ export interface World {
 /** What the commands call; whoever gives it loads as late as possible what stands behind. */
 export interface Work {
   readonly version: string;
-  readonly checkCase: (bytes: Uint8Array, unit: UnitSettings) => Promise<DryRun>;
+  /** A dry run of a message, of whatever kind it says it is. */
+  readonly check: (bytes: Uint8Array, unit: UnitSettings) => Promise<DryRun>;
   readonly assessRecord: (
     esdCase: Uint8Array,
     pathology: Uint8Array | undefined,

@@ -9,6 +9,7 @@ const DELIVERY_NAMES = [
   'sending',
   'delivered',
   'waiting-patient',
+  'waiting-case',
   'dead-letter',
 ] as const;
 

@@ -16,10 +16,9 @@ import { logExchange } from './log-exchange.js';
 import { Refused } from './problem-document.js';
 import { RequestCut, readBody } from './read-body.js';
 import type { Parts, Route } from './route.js';
-import { checkCase } from './routes/check-case.js';
 import { livez, readyz } from './routes/health.js';
+import { messageRoutes } from './routes/message-routes.js';
 import { readBundle, readCase } from './routes/read-case.js';
-import { receiveCase } from './routes/receive-case.js';
 import { searchCases } from './routes/search-cases.js';
 import { refusalReply, type SendLimits, send } from './send.js';
 
@@ -35,8 +34,7 @@ export interface AppParts extends Parts {
 const ROUTES: readonly Route[] = [
   livez,
   readyz,
-  receiveCase,
-  checkCase,
+  ...messageRoutes,
   searchCases,
   readCase,
   readBundle,

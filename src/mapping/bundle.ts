@@ -1,6 +1,5 @@
 import type { Bundle, BundleEntry } from 'fhir/r4.js';
-import type { EsdCase } from '../contract/index.js';
-import type { RecordVersion } from '../record/index.js';
+import type { Assessed, RecordVersion, RecordView } from '../record/index.js';
 import { BASE } from '../terminology/index.js';
 import { toComputed } from './computed.js';
 import { toComplications, toLesion } from './condition.js';
@@ -35,12 +34,10 @@ import { toVesselTreatments } from './vessel-treatment.js';
  * every entry under its stable urn:uuid, PUT by our identifier. Equal versions and settings give
  * byte-equal Bundles.
  */
-export function toBundle(version: RecordVersion, settings: MappingSettings): Bundle {
-  const context = mappingContext(version, version.current.esdCase, settings);
-  const earlier = version.earlier.map(({ esdCase, assessment }) =>
-    toDrafts({ ...version, assessment }, esdCase, settings),
-  );
-  const current = toDrafts(version, version.current.esdCase, settings);
+export function toBundle({ version, now, before }: RecordView, settings: MappingSettings): Bundle {
+  const context = mappingContext(version, now, settings);
+  const earlier = before.map((known) => toDrafts(version, known, settings));
+  const current = toDrafts(version, now, settings);
   const drafts = [...corrected(current, earlier), ...retracted(current, earlier)];
   const provenance = toProvenance(
     context,
@@ -69,10 +66,10 @@ export function toBundle(version: RecordVersion, settings: MappingSettings): Bun
 
 function toDrafts(
   version: RecordVersion,
-  esdCase: EsdCase,
+  known: Assessed,
   settings: MappingSettings,
 ): readonly Draft[] {
-  const context = mappingContext(version, esdCase, settings);
+  const context = mappingContext(version, known, settings);
   const summary = summarise(context);
   const findings = [
     ...toFindings(context),
@@ -81,7 +78,7 @@ function toDrafts(
     ...toResectionFindings(context),
   ];
   const present = new Set(findings.map(({ key }) => key));
-  const { curability, scores } = version.assessment;
+  const { curability, scores } = known.assessment;
   const parts: readonly Draft[] = [
     toLesion(context),
     ...toComplications(context),

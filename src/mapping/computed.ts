@@ -36,7 +36,7 @@ export function toComputed(
   return [...numbers, ...toCircumference(context, present), ...toStrictureRisk(context)];
 }
 
-function numberRows({ version: { assessment } }: MappingContext): readonly NumberRow[] {
+function numberRows({ known: { assessment } }: MappingContext): readonly NumberRow[] {
   return [
     {
       item: 'procedure-duration',
@@ -105,7 +105,7 @@ function toCircumference(
   context: MappingContext,
   present: ReadonlySet<string>,
 ): readonly Draft<Observation>[] {
-  const finding = context.version.assessment.defectCircumference;
+  const finding = context.known.assessment.defectCircumference;
   if (finding.kind === 'indeterminate') return [];
   const isStated = finding.value.from === 'operator';
   return [
@@ -127,7 +127,7 @@ function toCircumference(
 }
 
 function toStrictureRisk(context: MappingContext): readonly Draft<Observation>[] {
-  const { strictureRisk, defectCircumference } = context.version.assessment;
+  const { strictureRisk, defectCircumference } = context.known.assessment;
   if (strictureRisk === undefined || context.fields.resection.outcome === 'not-started') return [];
   const present = new Set(
     defectCircumference.kind === 'determined' ? ['defect-circumference'] : [],
@@ -183,7 +183,7 @@ function basis(
     .filter((item) => present.has(item))
     .map((item) => toResource(context, 'Observation', item));
   const method = context.concept(COMPUTATIONS[computation]);
-  const { rulesVersion } = context.version.assessment;
+  const { rulesVersion } = context.known.assessment;
   return {
     method: {
       ...method,

@@ -1,7 +1,6 @@
 import type { CodeableConcept, Identifier, Meta, Reference } from 'fhir/r4.js';
-import type { EsdCase } from '../contract/index.js';
 import { keyedUuid } from '../kernel/index.js';
-import type { RecordVersion } from '../record/index.js';
+import type { Assessed, RecordVersion } from '../record/index.js';
 import { BASE, type CodeRef, codeableConcept, type Licences } from '../terminology/index.js';
 
 /** What a site decides about its records. */
@@ -36,8 +35,9 @@ export type SentType = (typeof SENT_TYPES)[number];
 /** One message of a case on its way into FHIR, and how its resources name one another. */
 export interface MappingContext {
   readonly caseId: string;
-  readonly fields: EsdCase['fields'];
-  readonly decimals: EsdCase['decimals'];
+  readonly fields: Assessed['esdCase']['fields'];
+  readonly decimals: Assessed['esdCase']['decimals'];
+  readonly known: Assessed;
   readonly version: RecordVersion;
   readonly settings: MappingSettings;
   readonly patient: Reference;
@@ -52,10 +52,10 @@ export interface MappingContext {
 
 export function mappingContext(
   version: RecordVersion,
-  esdCase: EsdCase,
+  known: Assessed,
   settings: MappingSettings,
 ): MappingContext {
-  const { fields, decimals } = esdCase;
+  const { fields, decimals } = known.esdCase;
   const naming = { caseId: version.caseId, settings };
   const encounter =
     fields.encounter === undefined ? undefined : logical('Encounter', fields.encounter);
@@ -63,6 +63,7 @@ export function mappingContext(
     caseId: version.caseId,
     fields,
     decimals,
+    known,
     version,
     settings,
     patient: logical('Patient', fields.patient),

@@ -41,7 +41,7 @@ export function toProvenance(context: MappingContext, target: readonly Reference
         what: {
           identifier: {
             system: `${base}/message`,
-            value: `${caseId}.case.${fields.revision}.sha256-${version.current.sha256}`,
+            value: `${caseId}.case.${fields.revision}.sha256-${context.known.esdCase.sha256}`,
           },
         },
       },

@@ -15,11 +15,11 @@ const OUTCOMES = {
 
 /** What happened, in plain sentences made of the same facts as the coded resources. */
 export function summarise(context: MappingContext): readonly string[] {
-  const { fields, version } = context;
+  const { fields, known } = context;
   const { lesion, resection, times, specimen, safety } = fields;
   const place =
     lesion.site === undefined ? '' : `, site: ${lowered(WORD_CODES.site[lesion.site].text)}`;
-  const { assessment } = version;
+  const { assessment } = known;
   return [
     `${ESD_PROCEDURE[lesion.organ].text}${place}.`,
     `Scope in ${times.scopeInAt}, scope out ${times.scopeOutAt}` +
@@ -47,10 +47,10 @@ export function conclude(sentences: readonly string[]): string {
   return [...sentences, CAUTION].join(' ');
 }
 
-function specimenSentence({ fields, version }: MappingContext): string {
+function specimenSentence({ fields, known }: MappingContext): string {
   const { longAxisMm, shortAxisMm } = fields.specimen ?? {};
   if (longAxisMm === undefined || shortAxisMm === undefined) return 'The specimen was retrieved.';
-  const area = inWords(version.assessment.specimenAreaCm2, 'cm2', 1, ', area ');
+  const area = inWords(known.assessment.specimenAreaCm2, 'cm2', 1, ', area ');
   return `The specimen was retrieved: ${longAxisMm} x ${shortAxisMm} mm${area}.`;
 }
 

@@ -19,7 +19,7 @@ type Arriving = Pick<JournalEntry, 'kind' | 'naturalKey' | 'source' | 'revision'
  */
 export function admit(entries: readonly JournalEntry[], arriving: Arriving): Admission {
   const owner = entries.find(({ kind }) => kind === 'case');
-  if (owner !== undefined && arriving.kind === 'case' && owner.source !== arriving.source) {
+  if (owner !== undefined && owner.source !== arriving.source) {
     return conflict({
       rule: 'case-of-another-source',
       pointer: '/case',

@@ -1,10 +1,12 @@
 import type { Bundle } from 'fhir/r4.js';
-import { readVersion } from '../record/index.js';
-import { checkCase, toAnswer } from './check-case.js';
+import { invariant } from '../kernel/index.js';
+import { knowledgeOf, type RecordMessage, readVersion } from '../record/index.js';
+import { toAnswer, toWaiting } from './answer.js';
+import { checkMessage } from './check-message.js';
 import { searchKeysOf } from './naming.js';
 import type { StoredCase } from './ports.js';
 import { toStoredBundle } from './prepare.js';
-import { type ReceiveDeps, receiveCase } from './receive-case.js';
+import { type ReceiveDeps, receiveMessage } from './receive-message.js';
 import type { Caller, CaseView, Service } from './service.js';
 
 /** The service over a store; everything that callers can ask for. */
@@ -16,15 +18,18 @@ export function createService(deps: ReceiveDeps): Service {
     return isOthers ? undefined : stored;
   };
   return {
-    receiveCase: (bytes, caller) => receiveCase(bytes, caller, deps),
-    checkCase: (bytes) => checkCase(bytes, settings),
+    receive: (kind, bytes, caller) => receiveMessage(kind, bytes, caller, deps),
+    check: (kind, bytes, caller) =>
+      checkMessage(kind, bytes, settings, async (caseId) =>
+        messagesOf(await readFor(caseId, caller)),
+      ),
     readCase: async (caseId, caller) => {
       const stored = await readFor(caseId, caller);
       return stored === undefined ? undefined : toView(stored);
     },
     readBundle: async (caseId, caller): Promise<Bundle | undefined> => {
       const stored = await readFor(caseId, caller);
-      return stored === undefined ? undefined : toStoredBundle(stored.version, settings);
+      return stored?.version === undefined ? undefined : toStoredBundle(stored.version, settings);
     },
     searchCases: ({ delivery, limit, after, ...named }, caller) =>
       store.search({
@@ -38,15 +43,20 @@ export function createService(deps: ReceiveDeps): Service {
   };
 }
 
-function toView(stored: StoredCase): CaseView {
-  const version = readVersion(stored.version);
-  const { fields } = version.current.esdCase;
+function toView({ caseId, state, version: text, delivery, timeline }: StoredCase): CaseView {
+  const standing = { caseId, delivery, timeline };
+  if (text === undefined) return { ...toWaiting(state), ...standing };
+  const version = readVersion(text);
+  const known = knowledgeOf(version.messages);
+  invariant(known !== undefined, 'a record version has its case');
+  const { case: own, revision } = known.esdCase.fields;
   return {
-    caseId: stored.caseId,
-    case: { system: fields.case.system, value: fields.case.value },
-    revision: fields.revision,
     ...toAnswer(version),
-    delivery: stored.delivery,
-    timeline: stored.timeline,
+    ...standing,
+    case: { system: own.system, value: own.value },
+    revision,
   };
 }
+
+const messagesOf = (stored: StoredCase | undefined): readonly RecordMessage[] =>
+  stored?.version === undefined ? [] : readVersion(stored.version).messages;

@@ -1,6 +1,12 @@
 /** Where the newest state of a case stands on its way to the FHIR server. */
 export interface DeliveryState {
-  readonly name: 'queued' | 'sending' | 'delivered' | 'waiting-patient' | 'dead-letter';
+  readonly name:
+    | 'queued'
+    | 'sending'
+    | 'delivered'
+    | 'waiting-patient'
+    | 'waiting-case'
+    | 'dead-letter';
   /** State number that this is about. */
   readonly state: number;
   /** Since when, instant of our clock, UTC. */

@@ -1,9 +1,12 @@
 export { SENT_TYPES } from '../mapping/index.js';
+export type { MessageKind } from '../record/index.js';
+export { CAUTION } from './answer.js';
 export { type AssessedRecord, assessRecord } from './assess-record.js';
-export { CAUTION, checkCase } from './check-case.js';
+export { checkMessage } from './check-message.js';
 export { createService } from './create-service.js';
 export type { DeliveryState } from './delivery-state.js';
 export { siteMarkOf } from './naming.js';
+export { kindOf } from './parse-record-message.js';
 export type * from './ports.js';
 export { prepareStored } from './prepare.js';
 export { allRules } from './rules.js';

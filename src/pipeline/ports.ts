@@ -1,15 +1,12 @@
-import type { CaseFacts } from '../record/index.js';
+import type { CaseFacts, MessageKind } from '../record/index.js';
 import type { DeliveryState } from './delivery-state.js';
-
-/** Which kind of message it is; later kinds join this union. */
-export type MessageKind = 'case';
 
 /** A message as it lies in the journal: the bytes exactly as they came. */
 export interface JournalEntry {
   readonly caseId: string;
   readonly kind: MessageKind;
   readonly source: string;
-  /** The sender's key within kind and case; for a case message the empty string. */
+  /** The sender's key within kind and case; empty where a case has one message of the kind. */
   readonly naturalKey: string;
   readonly revision: number;
   /** ISO 8601 instant with offset, as sent. */
@@ -22,14 +19,22 @@ export interface JournalEntry {
 }
 
 /** What is stored beside the journal for one state of a case. */
-export interface StateToStore {
-  readonly caseId: string;
-  /** Count of the distinct messages of the case. */
-  readonly state: number;
+export interface StateToStore extends WaitingToStore {
+  /** What the newest message changed, a plain sentence without patient data. */
+  readonly changed?: string;
   /** The record version as JSON text. */
   readonly version: string;
   /** One flat row of facts, for counting. */
   readonly facts: CaseFacts;
+}
+
+/** What is stored while messages wait for the case that they are about. */
+export interface WaitingToStore {
+  readonly caseId: string;
+  /** Count of the distinct messages of the case. */
+  readonly state: number;
+  /** The sender whose case it is. */
+  readonly source: string;
   /** Keyed hashes by which `search` finds the case; never the identifiers themselves. */
   readonly searchKeys: Readonly<Record<string, string>>;
 }
@@ -43,6 +48,8 @@ export interface CaseJournal {
   appendStale(entry: JournalEntry): Promise<void>;
   /** Stores version, facts and search keys, and puts the state into the outbox. */
   saveState(state: StateToStore): Promise<void>;
+  /** Stores that there is no case yet; nothing is queued. */
+  saveWaiting(waiting: WaitingToStore): Promise<void>;
 }
 
 export interface TimelineEvent {
@@ -58,6 +65,7 @@ export interface TimelineEvent {
     | 'delivered'
     | 'retry-planned'
     | 'waiting-patient'
+    | 'waiting-case'
     | 'dead-letter';
   /** State number the event is about. */
   readonly state: number;
@@ -69,8 +77,8 @@ export interface StoredCase {
   readonly caseId: string;
   readonly source: string;
   readonly state: number;
-  /** The record version as JSON text. */
-  readonly version: string;
+  /** The record version as JSON text; absent while messages wait for their case. */
+  readonly version?: string;
   readonly delivery: DeliveryState;
   readonly timeline: readonly TimelineEvent[];
 }

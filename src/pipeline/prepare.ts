@@ -1,8 +1,8 @@
 import type { Bundle } from 'fhir/r4.js';
 import { type CheckedBundle, checkBundle } from '../conformance/index.js';
-import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
+import { type Checked, failed, invariant, type Problem, passed } from '../kernel/index.js';
 import { toBundle } from '../mapping/index.js';
-import { foldRecord, type RecordVersion, readVersion } from '../record/index.js';
+import { foldRecord, type RecordVersion, readVersion, viewRecord } from '../record/index.js';
 import { mappingSettings, type PipelineSettings } from './settings.js';
 
 /** A record version as a Bundle that has passed every check. */
@@ -13,7 +13,7 @@ export interface Prepared {
 
 /** Maps and checks a record version: the one way from a record to what may be sent. */
 export function prepare(version: RecordVersion, settings: PipelineSettings): Checked<Prepared> {
-  const result = checkBundle(toBundle(version, mappingSettings(settings)), switchedOff(settings));
+  const result = checkBundle(bundleOf(version, settings), switchedOff(settings));
   return result.ok
     ? passed({ bundle: result.value, warnings: result.warnings })
     : failed(result.problems);
@@ -36,7 +36,7 @@ export function prepareStored(
 
 /** What would be sent for a stored version, checked or not. */
 export function toStoredBundle(version: string, settings: PipelineSettings): Bundle {
-  return toBundle(refolded(version, settings), mappingSettings(settings));
+  return bundleOf(refolded(version, settings), settings);
 }
 
 /**
@@ -44,6 +44,11 @@ export function toStoredBundle(version: string, settings: PipelineSettings): Bun
  * may lack what mapping needs now, and a case that waits must outlive an upgrade.
  */
 function refolded(text: string, { unit }: PipelineSettings): RecordVersion {
-  const { caseId, current, earlier } = readVersion(text);
-  return foldRecord(caseId, [...earlier, current], unit);
+  const { caseId, messages } = readVersion(text);
+  const version = foldRecord(caseId, messages, unit);
+  invariant(version !== undefined, 'a record version has its case');
+  return version;
 }
+
+const bundleOf = (version: RecordVersion, settings: PipelineSettings): Bundle =>
+  toBundle(viewRecord(version, settings.unit), mappingSettings(settings));

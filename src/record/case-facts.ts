@@ -32,4 +32,19 @@ export interface CaseFacts {
   readonly muscleInjury: string | null;
   readonly perforation: boolean | null;
   readonly specimenRetrieved: boolean | null;
+  /** Status of the pathology report in force; null while there is none. */
+  readonly pathologyStatus: string | null;
+  /** Instant with offset. */
+  readonly pathologyReportedAt: string | null;
+  /** 0 free, 1 involved, X not assessable. */
+  readonly horizontalMargin: string | null;
+  readonly verticalMargin: string | null;
+  readonly histology: string | null;
+  readonly invasionDepth: string | null;
+  readonly curabilityRule: string;
+  /** Null while it is indeterminate. */
+  readonly curabilityClass: string | null;
+  readonly curabilityGroup: string | null;
+  /** Whether the whole case was taken back; then it counts for nothing. */
+  readonly withdrawn: boolean;
 }

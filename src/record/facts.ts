@@ -1,6 +1,8 @@
+import type { Assessment } from '../assessment/index.js';
 import { type Finding, roundTo } from '../kernel/index.js';
 import type { CaseFacts } from './case-facts.js';
-import type { RecordVersion } from './version.js';
+import type { RecordView } from './fold.js';
+import type { ReportMessage } from './message.js';
 
 /** Decimals that a computed number keeps in the facts. */
 const DECIMALS = 3;
@@ -11,11 +13,11 @@ const DECIMALS = 3;
  * @param pseudonym makes a keyed pseudonym of an identifier
  */
 export function toFacts(
-  version: RecordVersion,
+  { version, now }: RecordView,
   pseudonym: (identifier: { readonly system: string; readonly value: string }) => string,
 ): CaseFacts {
-  const { fields } = version.current.esdCase;
-  const { assessment } = version;
+  const { fields } = now.esdCase;
+  const { assessment, reports, withdrawal } = now;
   const { lesion, resection, specimen, dissection, safety, team, times } = fields;
   const risk = assessment.strictureRisk;
   return {
@@ -46,6 +48,31 @@ export function toFacts(
     muscleInjury: safety?.muscleInjury ?? null,
     perforation: safety?.perforation?.occurred ?? null,
     specimenRetrieved: specimen?.retrieved ?? null,
+    ...pathologyFacts(reports[0]),
+    ...verdictFacts(assessment),
+    withdrawn: withdrawal !== undefined,
+  };
+}
+
+function pathologyFacts(report: ReportMessage | undefined) {
+  const findings = report?.fields.findings;
+  return {
+    pathologyStatus: report?.fields.report.status ?? null,
+    pathologyReportedAt: report?.fields.report.reportedAt ?? null,
+    horizontalMargin: findings?.hm?.state ?? null,
+    verticalMargin: findings?.vm?.state ?? null,
+    histology: findings?.histology ?? null,
+    invasionDepth: findings?.depth ?? null,
+  };
+}
+
+function verdictFacts({ curability: { verdict } }: Assessment) {
+  const { outcome } = verdict;
+  const isDecided = outcome.kind === 'decided';
+  return {
+    curabilityRule: verdict.rule,
+    curabilityClass: isDecided ? outcome.class : null,
+    curabilityGroup: isDecided ? outcome.group : null,
   };
 }
 

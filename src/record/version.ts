@@ -1,17 +1,7 @@
 import type { Assessment } from '../assessment/index.js';
-import type { EsdCase } from '../contract/index.js';
-
-/** A message of a case that passed the contract, as the fold sees it. */
-export interface CaseMessage {
-  readonly esdCase: EsdCase;
-  /** SHA-256 of the bytes that came, hexadecimal. */
-  readonly sha256: string;
-}
-
-/** A message that a later revision has replaced, with what it meant at its time. */
-export interface EarlierMessage extends CaseMessage {
-  readonly assessment: Assessment;
-}
+import type { Problem } from '../kernel/index.js';
+import type { Change } from './change.js';
+import type { CaseMessage, MessageKind, RecordMessage } from './message.js';
 
 /** Everything that is known of a case after a set of messages; plain JSON. */
 export interface RecordVersion {
@@ -20,16 +10,44 @@ export interface RecordVersion {
   readonly state: number;
   /** The greatest `sentAt` of the messages, as sent. */
   readonly stateAt: string;
-  /** The message of the highest revision. */
-  readonly current: CaseMessage;
-  /** Those of lower revisions, rising: what they said and `current` does not is retracted. */
-  readonly earlier: readonly EarlierMessage[];
-  readonly assessment: Assessment;
   /** Version of the unit's settings under which this was computed. */
   readonly settingsVersion: number;
+  /** Every message of the case, in the order of a record. */
+  readonly messages: readonly RecordMessage[];
+  readonly assessment: Assessment;
+  /** What the message that was sent last has changed; absent for the first one. */
+  readonly change?: Change;
+  /** Messages that contradict the case; kept, not applied, and in need of a person. */
+  readonly setAside: readonly {
+    readonly kind: MessageKind;
+    readonly revision: number;
+    readonly problems: readonly Problem[];
+  }[];
+}
+
+/** What release 0.1.0 stored: the case in force, and its lower revisions. */
+interface FirstForm extends Omit<RecordVersion, 'messages' | 'setAside'> {
+  readonly current: FirstMessage;
+  readonly earlier: readonly FirstMessage[];
+}
+
+interface FirstMessage {
+  readonly esdCase: Pick<CaseMessage, 'fields' | 'decimals'>;
+  readonly sha256: string;
 }
 
 /** Reads back what `JSON.stringify` made of a record version: our own writing, not parsed again. */
 export function readVersion(text: string): RecordVersion {
-  return JSON.parse(text) as RecordVersion;
+  const read = JSON.parse(text) as RecordVersion | FirstForm;
+  if ('messages' in read) return read;
+  const { current, earlier, ...rest } = read;
+  const messages = [...earlier, current].map(
+    ({ esdCase: { fields, decimals }, sha256 }): CaseMessage => ({
+      kind: 'case',
+      fields,
+      decimals,
+      sha256,
+    }),
+  );
+  return { ...rest, messages, setAside: [] };
 }

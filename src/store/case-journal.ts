@@ -1,7 +1,7 @@
 import type pg from 'pg';
 import { invariant } from '../kernel/index.js';
-import type { CaseJournal, JournalEntry, MessageKind } from '../pipeline/index.js';
-import { type Arrival, saveArrival, saveState } from './save-statements.js';
+import type { CaseJournal, JournalEntry } from '../pipeline/index.js';
+import { type Arrival, saveArrival, saveState, saveWaiting } from './save-statements.js';
 import type { JournalRow } from './tables.js';
 
 /** The journal of one case within one transaction. */
@@ -46,6 +46,11 @@ export function openJournal(
       await client.query(saveState(state, arrival));
       queued = true;
     },
+    saveWaiting: async (waiting) => {
+      invariant(waiting.caseId === caseId, 'what waits belongs to the case that is locked');
+      await writePending();
+      await client.query(saveWaiting(waiting));
+    },
     finish: async () => {
       await writePending();
       return queued;
@@ -69,7 +74,17 @@ const toEntry = (row: JournalRow): JournalEntry => ({
   receivedAt: row.received_at,
 });
 
-function messageKind(kind: string): MessageKind {
-  invariant(kind === 'case', 'the journal holds known kinds of message');
+function messageKind(kind: string): JournalEntry['kind'] {
+  invariant(isKind(kind), 'the journal holds known kinds of message');
   return kind;
 }
+
+const KINDS: Readonly<Record<JournalEntry['kind'], true>> = {
+  case: true,
+  pathology: true,
+  event: true,
+  examination: true,
+  withdrawal: true,
+};
+
+const isKind = (kind: string): kind is JournalEntry['kind'] => Object.hasOwn(KINDS, kind);

@@ -47,6 +47,16 @@ export const FACT_COLUMNS: FactColumns = {
   muscleInjury: { name: 'muscle_injury', nullable: true },
   perforation: { name: 'perforation', nullable: true },
   specimenRetrieved: { name: 'specimen_retrieved', nullable: true },
+  pathologyStatus: { name: 'pathology_status', nullable: true },
+  pathologyReportedAt: { name: 'pathology_reported_at', nullable: true },
+  horizontalMargin: { name: 'horizontal_margin', nullable: true },
+  verticalMargin: { name: 'vertical_margin', nullable: true },
+  histology: { name: 'histology', nullable: true },
+  invasionDepth: { name: 'invasion_depth', nullable: true },
+  curabilityRule: { name: 'curability_rule', nullable: false },
+  curabilityClass: { name: 'curability_class', nullable: true },
+  curabilityGroup: { name: 'curability_group', nullable: true },
+  withdrawn: { name: 'withdrawn', nullable: false },
 };
 
 /** Columns in a fixed order. */

@@ -116,6 +116,7 @@ const sortingJournal = (journal: OpenJournal): CaseJournal => ({
   append: (entry) => journal.append(entry),
   appendStale: (entry) => journal.appendStale(entry),
   saveState: (state) => faulting(() => journal.saveState(state)),
+  saveWaiting: (waiting) => faulting(() => journal.saveWaiting(waiting)),
 });
 
 async function faulting<T>(work: () => Promise<T>): Promise<T> {

@@ -70,6 +70,7 @@ const NONE: Readonly<Record<DeliveryState['name'], number>> = {
   sending: 0,
   delivered: 0,
   'waiting-patient': 0,
+  'waiting-case': 0,
   'dead-letter': 0,
 };
 

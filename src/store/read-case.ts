@@ -14,7 +14,7 @@ interface CaseRow {
   readonly case_id: string;
   readonly source: string;
   readonly state: number;
-  readonly version: string;
+  readonly version: string | null;
   readonly status: DeliveryState['name'];
   readonly sending_state: number | null;
   readonly since: Date;
@@ -37,14 +37,13 @@ export async function readCase(
   caseId: string,
 ): Promise<StoredCase | undefined> {
   const query = sql<CaseRow>`
-    select o.case_id, f.source, o.state, s.version, o.status, o.sending_state, o.since, o.due_at,
+    select o.case_id, o.source, o.state, s.version, o.status, o.sending_state, o.since, o.due_at,
       o.attempts, o.reason,
       (select json_agg(json_build_object(
           'at', t.at, 'event', t.event, 'state', t.state, 'detail', t.detail) order by t.position)
         from timeline t where t.case_id = o.case_id) as timeline
     from outbox o
-    join states s on s.case_id = o.case_id and s.state = o.state
-    join facts f on f.case_id = o.case_id
+    left join states s on s.case_id = o.case_id and s.state = o.state
     where o.case_id = ${caseId}`.compile(db);
   const [row] = await rowsOf(pool, query);
   return row === undefined ? undefined : toStoredCase(row);
@@ -54,7 +53,7 @@ const toStoredCase = (row: CaseRow): StoredCase => ({
   caseId: row.case_id,
   source: row.source,
   state: row.state,
-  version: row.version,
+  ...(row.version === null ? {} : { version: row.version }),
   delivery: toDeliveryState(row),
   timeline: row.timeline.map(({ at, event, state, detail }) => ({
     at: new Date(at).toISOString(),
@@ -112,9 +111,7 @@ export async function searchCases(
   }
   if (delivery !== undefined) query = query.where('o.status', '=', delivery);
   if (after !== undefined) query = query.where('o.case_id', '>', after);
-  if (source !== undefined) {
-    query = query.innerJoin('facts as f', 'f.case_id', 'o.case_id').where('f.source', '=', source);
-  }
+  if (source !== undefined) query = query.where('o.source', '=', source);
   return (await rowsOf(pool, query.compile())).map((row) => ({
     caseId: row.case_id,
     state: row.state,

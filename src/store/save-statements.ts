@@ -1,5 +1,10 @@
 import type pg from 'pg';
-import type { JournalEntry, StateToStore, TimelineEvent } from '../pipeline/index.js';
+import type {
+  JournalEntry,
+  StateToStore,
+  TimelineEvent,
+  WaitingToStore,
+} from '../pipeline/index.js';
 import { factColumns, factValues } from './fact-columns.js';
 
 /*
@@ -18,9 +23,10 @@ export interface Arrival {
 const ENTRY_COLUMNS =
   'case_id, kind, source, natural_key, revision, sent_at, hash, bytes, received_at';
 
-/** Places of `arrivalValues`, counted from the first: when it came, and the event. */
+/** Places of `arrivalValues`, counted from the first: when it came, the event, which message. */
 const RECEIVED_AT = 8;
 const EVENT = 9;
+const WHICH = 10;
 
 const arrivalValues = ({ entry, event }: Arrival): readonly unknown[] => [
   entry.caseId,
@@ -33,6 +39,7 @@ const arrivalValues = ({ entry, event }: Arrival): readonly unknown[] => [
   Buffer.from(entry.bytes.buffer, entry.bytes.byteOffset, entry.bytes.byteLength),
   entry.receivedAt,
   event,
+  `${entry.kind}, revision ${entry.revision}`,
 ];
 
 /** @returns `$from, $from+1, ...` */
@@ -47,13 +54,13 @@ export const saveArrival = (arrival: Arrival): pg.QueryConfig => ({
   name: 'save-arrival',
   text: `
     with ${insertEntry(1)}
-    insert into timeline (case_id, state, at, event)
+    insert into timeline (case_id, state, at, event, detail)
     select $1, coalesce((select state from outbox where case_id = $1), 0),
-      ($${1 + RECEIVED_AT}::text)::timestamptz, $${1 + EVENT}::text`,
+      ($${1 + RECEIVED_AT}::text)::timestamptz, $${1 + EVENT}::text, $${1 + WHICH}::text`,
   values: [...arrivalValues(arrival)],
 });
 
-const STATE_PLACES = 5;
+const STATE_PLACES = 7;
 const factPlaces = factColumns();
 const ARRIVAL_FROM = STATE_PLACES + factPlaces.length + 1;
 
@@ -65,6 +72,8 @@ export const saveState = (state: StateToStore, arrival: Arrival | undefined): pg
     state.version,
     Object.keys(state.searchKeys),
     Object.values(state.searchKeys),
+    state.source,
+    state.changed ?? null,
     ...factValues(state.facts),
   ];
   return arrival === undefined
@@ -96,10 +105,11 @@ const saveStateText = (entry: string, received: string): string => `
     where search_keys.value <> excluded.value
   ),
   queued as (
-    insert into outbox (case_id, state, status, since, due_at, queued_at)
-    select $1, $2, 'queued', moment, moment, moment
+    insert into outbox (case_id, source, state, status, since, due_at, queued_at)
+    select $1, $6, $2, 'queued', moment, moment, moment
     from (select clock_timestamp() as moment, count(*) from before) as turn
     on conflict (case_id) do update set
+      source = excluded.source,
       state = excluded.state,
       queued_at = excluded.queued_at,
       (status, since, due_at, attempts, reason, failure_class, first_failed_at, last_failed_at) = (
@@ -113,16 +123,17 @@ const saveStateText = (entry: string, received: string): string => `
         ) as x
       )
   )
-  insert into timeline (case_id, state, at, event)
-  select $1, state, at, event from (
+  insert into timeline (case_id, state, at, event, detail)
+  select $1, state, at, event, detail from (
     ${received}
-    select 1 as turn, $2::integer as state, clock_timestamp() as at, 'assessed' as event
+    select 1 as turn, $2::integer as state, clock_timestamp() as at, 'assessed' as event,
+      $7::text as detail
     union all
-    select 2, state, clock_timestamp(), 'superseded' from before
+    select 2, state, clock_timestamp(), 'superseded', null from before
     where status in ('queued', 'waiting-patient')
       or (status = 'sending' and state <> sending_state)
     union all
-    select 3, $2::integer, clock_timestamp(), 'queued'
+    select 3, $2::integer, clock_timestamp(), 'queued', null
   ) as events order by turn`;
 
 const SAVE_STATE = saveStateText('', '');
@@ -130,6 +141,32 @@ const SAVE_STATE_AND_ARRIVAL = saveStateText(
   `${insertEntry(ARRIVAL_FROM)},`,
   `select 0 as turn, $2::integer as state,
       ($${ARRIVAL_FROM + RECEIVED_AT}::text)::timestamptz as at,
-      $${ARRIVAL_FROM + EVENT}::text as event
+      $${ARRIVAL_FROM + EVENT}::text as event,
+      $${ARRIVAL_FROM + WHICH}::text as detail
     union all`,
 );
+
+/** Messages that came before their case: they are found, and nothing is queued. */
+export const saveWaiting = (waiting: WaitingToStore): pg.QueryConfig => ({
+  name: 'save-waiting',
+  text: `
+    with found_by as (
+      insert into search_keys (case_id, name, value)
+      select $1, name, value from unnest($4::text[], $5::text[]) as keys (name, value)
+      on conflict (case_id, name) do nothing
+    ),
+    waiting as (
+      insert into outbox (case_id, source, state, status, since, queued_at)
+      select $1, $2, $3, 'waiting-case', moment, moment from (select clock_timestamp() as moment) as turn
+      on conflict (case_id) do update set state = excluded.state
+    )
+    insert into timeline (case_id, state, at, event)
+    values ($1, $3, clock_timestamp(), 'waiting-case')`,
+  values: [
+    waiting.caseId,
+    waiting.source,
+    waiting.state,
+    Object.keys(waiting.searchKeys),
+    Object.values(waiting.searchKeys),
+  ],
+});

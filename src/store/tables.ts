@@ -39,6 +39,8 @@ export interface SearchKeysTable {
 /** One row for each case: what is to be sent of it, and how far that is. */
 export interface OutboxTable {
   readonly case_id: string;
+  /** The sender whose case it is. */
+  readonly source: string;
   /** The newest state. */
   readonly state: number;
   readonly status: DeliveryState['name'];

@@ -31,7 +31,7 @@ describe('assess', () => {
     expect(code).toBe(0);
     // Source: ESGE ESD 2022, piecemeal without submucosal invasion is a local-risk resection.
     expect(out).toMatch(/^Verdict +local-risk \(local-risk\), by esge-esd-2022 version 1$/m);
-    expect(out).toMatch(/^ {2}why +.+ \[1\]$/m);
+    expect(out).toMatch(/^ {2}why +Resected piecemeal; .+\s+\[1\]$/m);
     expect(out).toMatch(/^Scores +limoges: /m);
     expect(out).toMatch(/^Sources +\[1\] published, /m);
     expect(out).toContain('Decision support, not a verdict.');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { runCli, type Work, type World } from '../../src/cli/index.js';
 import type { StoredKey } from '../../src/contract/index.js';
-import { allRules, assessRecord, CAUTION, checkCase } from '../../src/pipeline/index.js';
+import { allRules, assessRecord, CAUTION, checkMessage, kindOf } from '../../src/pipeline/index.js';
 
 const CASE = readFileSync('examples/cases/complete.json');
 export const MINIMAL = readFileSync('examples/cases/minimal.json');
@@ -47,8 +47,10 @@ export async function run(args: readonly string[], more: Partial<World> = {}): P
   };
   const work: Work = {
     version: '1.2.3',
-    checkCase: async (bytes, unit) =>
-      checkCase(bytes, { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' }),
+    check: async (bytes, unit) => {
+      const settings = { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' };
+      return checkMessage(kindOf(bytes), bytes, settings, () => Promise.resolve([]));
+    },
     assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
     serve: () => Promise.resolve(130),

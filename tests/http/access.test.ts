@@ -61,6 +61,14 @@ const PERMITTED: Readonly<Record<string, readonly Role[]>> = {
   'GET /readyz': ['operator'],
   'POST /cases': ['note-system'],
   'POST /cases/check': ['note-system'],
+  'POST /pathology': ['note-system'],
+  'POST /pathology/check': ['note-system'],
+  'POST /events': ['note-system'],
+  'POST /events/check': ['note-system'],
+  'POST /examinations': ['note-system'],
+  'POST /examinations/check': ['note-system'],
+  'POST /withdrawals': ['note-system'],
+  'POST /withdrawals/check': ['note-system'],
   'POST /cases/search': ['note-system', 'records-team'],
   'GET /cases/:caseId': ['note-system', 'records-team'],
   'GET /cases/:caseId/bundle': ['records-team'],
@@ -137,7 +145,7 @@ describe('a guard that fails', () => {
     app = await runApp({
       auth: { authenticate: () => Promise.reject(error) },
       service: {
-        receiveCase: () => {
+        receive: () => {
           asked += 1;
           return Promise.reject(new Error('reached'));
         },

@@ -20,7 +20,7 @@ const withCanary = (more: object = {}): string =>
     ...more,
   });
 
-const throwing = (error: Error) => ({ receiveCase: () => Promise.reject(error) });
+const throwing = (error: Error) => ({ receive: () => Promise.reject(error) });
 const fault = (name: string): Error => Object.assign(new Error(CANARY), { name, code: CANARY });
 
 const PUSHES = [

@@ -80,7 +80,7 @@ describe('input alone', () => {
   });
 
   it('would be seen to fail if it did', async () => {
-    const failing = await runApp({ service: { receiveCase: () => Promise.reject(new Error()) } });
+    const failing = await runApp({ service: { receive: () => Promise.reject(new Error()) } });
     expect(EXPECTED).not.toContain((await failing.post('/cases', CASE_TEXT)).status);
   });
 });

@@ -132,7 +132,7 @@ describe('a problem document, against RFC 9457', () => {
 
   it('tells of a failure nothing but the id to ask for', async () => {
     app = await runApp({
-      service: { receiveCase: () => Promise.reject(new Error('EX-P-0001 in /src/x.ts')) },
+      service: { receive: () => Promise.reject(new Error('EX-P-0001 in /src/x.ts')) },
     });
     const response = await app.post('/cases', CASE_TEXT);
     expect(response.status).toBe(500);

@@ -70,8 +70,8 @@ describe('a case message', () => {
   });
 
   it('is answered with 503 and Retry-After while nothing can be stored', async () => {
-    const receiveCase = () => Promise.reject(new StoreUnavailable('The store is away.'));
-    app = await runApp({ service: { receiveCase } });
+    const receive = () => Promise.reject(new StoreUnavailable('The store is away.'));
+    app = await runApp({ service: { receive } });
     const response = await app.post('/cases', CASE_TEXT);
     expect(response.status).toBe(503);
     // RFC 9110 section 10.2.3: a whole number of seconds.
@@ -83,7 +83,7 @@ describe('a case message', () => {
     const came: Uint8Array[] = [];
     app = await runApp({
       service: {
-        receiveCase: async (bytes) => {
+        receive: async (_kind, bytes) => {
           came.push(bytes);
           return { kind: 'unreadable', problems: [] };
         },

@@ -20,7 +20,7 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
   const kept = new Map<number, { readonly sha256: string; readonly esdCase: EsdCase }>();
   const newest = () => kept.get(Math.max(0, ...kept.keys()));
   return {
-    receiveCase: async (bytes, caller) => {
+    receive: async (_kind, bytes, caller) => {
       const parsed = parseCase(bytes);
       if (!parsed.ok) return { kind: refusedKind(parsed), problems: parsed.problems };
       const { fields } = parsed.value;
@@ -38,6 +38,7 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
         receipt: {
           caseId: CASE_ID,
           case: own,
+          kind: 'case',
           revision,
           sha256: hash,
           receivedAt: RECEIVED_AT,
@@ -45,7 +46,7 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
         view: answerTo(parsed.value),
       };
     },
-    checkCase: (bytes) => {
+    check: async (_kind, bytes) => {
       const parsed = parseCase(bytes);
       return parsed.ok
         ? { kind: 'valid', view: answerTo(parsed.value), warnings: [], bundle: BUNDLE }

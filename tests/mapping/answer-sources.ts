@@ -24,13 +24,13 @@ const RULE_CODES: Readonly<Record<string, CodeRef>> = RULES;
 const GROUP_CODES: Readonly<Record<string, CodeRef>> = SCORE_GROUPS;
 const REASON_CODES: Readonly<Record<string, CodeRef>> = CURABILITY_REASONS;
 
-const verdictOf = ({ version }: Told): Verdict => version.assessment.curability.verdict;
+const verdictOf = ({ version }: Told): Verdict => version.now.assessment.curability.verdict;
 const codingsOf = (ref: CodeRef | undefined, { settings }: Told) =>
   ref === undefined ? [] : (codeableConcept(ref, settings.licences).coding ?? []);
 
 /** Whether the verdict is one that a pathologist will give. */
 function isAwaited({ version }: Pick<Told, 'version'>): boolean {
-  const { outcome } = version.assessment.curability.verdict;
+  const { outcome } = version.now.assessment.curability.verdict;
   const awaits = outcome.kind === 'indeterminate' && outcome.awaits === 'pathology';
   return awaits && !hasNothingToSee({ version });
 }
@@ -77,7 +77,7 @@ function otherView({ rule, outcome, unconfirmed }: Verdict): string {
 
 const verdictNotes: Says = (_resource, told) => {
   const { outcome, usually, remarks } = verdictOf(told);
-  const { others } = told.version.assessment.curability;
+  const { others } = told.version.now.assessment.curability;
   const missing = outcome.kind === 'indeterminate' ? outcome.missing.join(', ') : '';
   const reasons = outcome.kind === 'decided' ? outcome.reasons : [];
   return [
@@ -94,7 +94,7 @@ const verdictNotes: Says = (_resource, told) => {
 const scoreOf: (resource: Parameters<Says>[0], told: Told) => ScoreFinding | undefined = (
   resource,
   { version },
-) => version.assessment.scores.find(({ rule }) => keyOf(resource).endsWith(`.${rule}`));
+) => version.now.assessment.scores.find(({ rule }) => keyOf(resource).endsWith(`.${rule}`));
 
 /** The rule that an answer names, with its version. */
 const answeredBy: Says = (resource, told) => {

@@ -9,7 +9,7 @@ import { SETTINGS, versionOf } from './records.js';
 /** The context of an example, as mapping has it. */
 export function contextOf(name: string) {
   const version = versionOf(readFileSync(`examples/cases/${name}.json`, 'utf8'));
-  return mappingContext(version, version.current.esdCase, SETTINGS);
+  return mappingContext(version.version, version.now, SETTINGS);
 }
 
 /** Rules of R4 and of our own profiles that a resource breaks. */

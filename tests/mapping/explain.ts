@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Bundle } from 'fhir/r4.js';
 import type { MappingSettings } from '../../src/mapping/index.js';
-import type { RecordVersion } from '../../src/record/index.js';
+import type { RecordView } from '../../src/record/index.js';
 import type { Draft } from '../support/consistent-case.js';
 import { keyOf, resourcesOf } from './records.js';
 
@@ -19,7 +19,7 @@ export interface InputLeaf {
 
 /** What a record says and under which settings, and all that it became. */
 export interface Told {
-  readonly version: RecordVersion;
+  readonly version: RecordView;
   readonly settings: MappingSettings;
   readonly resources: readonly Draft[];
   /** The key of each resource. */
@@ -67,7 +67,7 @@ export interface Unexplained {
 }
 
 export function explain(
-  version: RecordVersion,
+  version: RecordView,
   settings: MappingSettings,
   bundle: Bundle,
   tables: Tables,
@@ -75,7 +75,7 @@ export function explain(
   const resources = resourcesOf(bundle);
   const told = { version, settings, resources, keys: resources.map(keyOf) };
   const explained = new Set<string>();
-  const leaves = inputLeaves(version.current.esdCase.fields);
+  const leaves = inputLeaves(version.now.esdCase.fields);
   const alike = grouped(leaves, ({ pattern }) => pattern);
   const rows = grouped(tables.fields, ({ at }) => at);
   const lost = leaves

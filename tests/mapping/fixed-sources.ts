@@ -30,7 +30,7 @@ import { CASE_ID, keyOf } from './records.js';
 type Says = FixedSource['says'];
 type Row = readonly [place: string, path: string, says: Says];
 
-const fields = ({ version }: Told): Draft => version.current.esdCase.fields;
+const fields = ({ version }: Told): Draft => version.now.esdCase.fields;
 const concepts =
   (...refs: readonly CodeRef[]): Says =>
   (_resource, { settings }) =>
@@ -87,7 +87,7 @@ const PROFILES: readonly (readonly [RegExp, string])[] = [
 ];
 const profile: Says = (resource, { version }) => {
   const name = `${resource.resourceType} ${keyOf(resource)}`;
-  const share = version.assessment.defectCircumference;
+  const share = version.now.assessment.defectCircumference;
   const isByWidth = share.kind === 'determined' && share.value.from === 'width';
   const claimed =
     name === 'Observation defect-circumference' && isByWidth
@@ -97,7 +97,7 @@ const profile: Says = (resource, { version }) => {
 };
 
 const tag: Says = (_resource, { version }) => [
-  { system: `${BASE}/CodeSystem/dr-revision`, code: String(version.state) },
+  { system: `${BASE}/CodeSystem/dr-revision`, code: String(version.version.state) },
 ];
 
 /** The item that an Observation is about; its key, without the part that tells several apart. */
@@ -126,25 +126,32 @@ const ASSESSED = [
 
 const assessed: Says = (resource, { version }) => {
   const row = ASSESSED.find((candidate) => candidate.item === keyOf(resource));
-  const finding = row === undefined ? undefined : version.assessment[row.field];
+  const finding = row === undefined ? undefined : version.now.assessment[row.field];
   if (row === undefined || finding?.kind !== 'determined') return [];
   return [{ value: roundTo(finding.value, row.decimals), ...UNITS[row.unit] }];
 };
 
 const byWidth: Says = (_resource, { version }) => {
-  const finding = version.assessment.defectCircumference;
+  const finding = version.now.assessment.defectCircumference;
   if (finding.kind === 'indeterminate' || finding.value.from === 'operator') return [];
   return [{ value: roundTo(finding.value.percent, 1), ...UNITS.percent }];
 };
 
 const strictureFlag: Says = (_resource, { version, settings }) => {
-  const finding = version.assessment.strictureRisk;
+  const finding = version.now.assessment.strictureRisk;
   if (finding?.kind !== 'determined') return [];
   return [codeableConcept(STRICTURE_FLAGS[finding.value.flag], settings.licences)];
 };
 
 /** Why a number is absent: which fields would have been needed. */
-const missingNote: Says = (resource, { version: { assessment } }) => {
+const missingNote: Says = (
+  resource,
+  {
+    version: {
+      now: { assessment },
+    },
+  },
+) => {
   const row = ASSESSED.find((candidate) => candidate.item === keyOf(resource));
   const finding = row === undefined ? assessment.strictureRisk : assessment[row.field];
   return finding?.kind === 'indeterminate'
@@ -158,7 +165,7 @@ const FACTORS = {
   'three-quarters-exactly': 'at exactly three quarters published thresholds differ',
 };
 const factorNote: Says = (_resource, { version }) => {
-  const finding = version.assessment.strictureRisk;
+  const finding = version.now.assessment.strictureRisk;
   if (finding?.kind !== 'determined') return [];
   const said = finding.value.factors.map((name) => FACTORS[name]);
   return [{ text: `Also: ${said.join('; ')}.` }];
@@ -167,7 +174,7 @@ const factorNote: Says = (_resource, { version }) => {
 const method: Says = (_resource, { version, settings }) =>
   Object.values(COMPUTATIONS).map((ref) => {
     const concept = codeableConcept(ref, settings.licences);
-    const { rulesVersion } = version.assessment;
+    const { rulesVersion } = version.now.assessment;
     const coding = (concept.coding ?? []).map((one) => ({ ...one, version: rulesVersion }));
     return { ...concept, coding };
   });
@@ -233,7 +240,7 @@ const software: Says = (_resource, { settings }) => [
   },
 ];
 const provenanceTag: Says = (_resource, { version }) => [
-  { system: `${BASE}/CodeSystem/dr-provenance`, code: `${CASE_ID}.${version.state}` },
+  { system: `${BASE}/CodeSystem/dr-provenance`, code: `${CASE_ID}.${version.version.state}` },
 ];
 
 const PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';

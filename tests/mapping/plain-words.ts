@@ -21,13 +21,13 @@ interface Sentence {
   readonly facts: (told: Told) => readonly unknown[];
 }
 
-const fields = ({ version }: Told): Draft => version.current.esdCase.fields;
+const fields = ({ version }: Told): Draft => version.now.esdCase.fields;
 const rounded = (
   { version }: Told,
   name: 'procedureMin' | 'specimenAreaCm2' | 'speedCm2PerH',
   decimals: number,
 ) => {
-  const finding = version.assessment[name];
+  const finding = version.now.assessment[name];
   return finding.kind === 'determined' ? roundTo(finding.value, decimals) : undefined;
 };
 const ESD_TEXT: Readonly<Record<string, { readonly text: string }>> = ESD_PROCEDURE;
@@ -113,7 +113,7 @@ const SENTENCES: readonly Sentence[] = [
 
 /** Rule set, class and reasons, or what is missing. */
 function verdictText({ version }: Told): string {
-  const { rule, outcome } = version.assessment.curability.verdict;
+  const { rule, outcome } = version.now.assessment.curability.verdict;
   const name = RULE_TEXT[rule]?.text;
   if (outcome.kind === 'indeterminate') {
     return `${name}: open, not known: ${outcome.missing.join(', ')}`;
@@ -125,7 +125,7 @@ function verdictText({ version }: Told): string {
 }
 
 function scoresText({ version }: Told): string {
-  const parts = version.assessment.scores.flatMap(({ rule, outcome }) => {
+  const parts = version.now.assessment.scores.flatMap(({ rule, outcome }) => {
     if (outcome.kind === 'refused') return [];
     const name = RULE_TEXT[rule]?.text;
     if (outcome.kind === 'total') {

@@ -3,7 +3,7 @@ import type { Bundle } from 'fhir/r4.js';
 import { DEFAULT_UNIT_SETTINGS, parseCase } from '../../src/contract/index.js';
 import { sha256 } from '../../src/kernel/index.js';
 import { type MappingSettings, toBundle } from '../../src/mapping/index.js';
-import { foldRecord, type RecordVersion } from '../../src/record/index.js';
+import { foldRecord, type RecordView, viewRecord } from '../../src/record/index.js';
 import type { Draft } from '../support/consistent-case.js';
 import { sampleCases } from '../support/generate-case.js';
 
@@ -41,14 +41,16 @@ export function example(name: string): Draft {
 }
 
 /** @param texts the messages of one case, in the order in which they came */
-export function versionOf(...texts: readonly string[]): RecordVersion {
+export function versionOf(...texts: readonly string[]): RecordView {
   const messages = texts.map((text) => {
     const bytes = new TextEncoder().encode(text);
     const parsed = parseCase(bytes);
     if (!parsed.ok) throw new Error(`the sample is refused: ${JSON.stringify(parsed.problems)}`);
-    return { esdCase: parsed.value, sha256: sha256(bytes) };
+    return { kind: 'case' as const, ...parsed.value, sha256: sha256(bytes) };
   });
-  return foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
+  const version = foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
+  if (version === undefined) throw new Error('the messages of a test hold their case');
+  return viewRecord(version, DEFAULT_UNIT_SETTINGS);
 }
 
 export const bundleOf = (text: string, settings: Partial<MappingSettings> = {}): Bundle =>

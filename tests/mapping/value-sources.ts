@@ -36,7 +36,7 @@ const same: Says = ({ value }) => value;
 const as =
   (unit: keyof typeof UNITS): Says =>
   ({ value, pointer }, { version }) => {
-    const decimals = version.current.esdCase.decimals[pointer];
+    const decimals = version.now.esdCase.decimals[pointer];
     return {
       value,
       ...(decimals === undefined
@@ -58,7 +58,7 @@ const agentOrClass: Says = ({ holder }, told) => {
   return ref === undefined ? undefined : concept(ref, told);
 };
 const procedureCode: Says = (_leaf, told) => {
-  const { lesion, resection } = told.version.current.esdCase.fields;
+  const { lesion, resection } = told.version.now.esdCase.fields;
   const organ = codeableConcept(ESD_PROCEDURE[lesion.organ], told.settings.licences);
   const hybrid = codeableConcept(HYBRID_ESD, told.settings.licences);
   return resection.technique === 'hybrid-esd'
@@ -83,7 +83,7 @@ const completeness: Says = ({ value }, told) =>
 const clipItem: Says = ({ value }, told) =>
   concept(ITEMS[value === 'during' ? 'clips-during' : 'clips-at-end'], told);
 const messageName: Says = ({ value }, { version }) =>
-  `${CASE_ID}.case.${value}.sha256-${version.current.sha256}`;
+  `${CASE_ID}.case.${value}.sha256-${version.now.esdCase.sha256}`;
 const sourceName: Says = ({ value }, { settings }) => ({
   system: `${settings.identifierBase}/source`,
   value,

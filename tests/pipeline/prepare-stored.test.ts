@@ -17,18 +17,25 @@ function stored(...names: readonly string[]) {
     const revised = { ...JSON.parse(text), revision: i + 1 };
     const parsed = parseCase(new TextEncoder().encode(JSON.stringify(revised)));
     if (!parsed.ok) throw new Error('the example is good');
-    return { esdCase: parsed.value, sha256: String(i + 1).repeat(64) };
+    return { kind: 'case' as const, ...parsed.value, sha256: String(i + 1).repeat(64) };
   });
-  return foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
+  const version = foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
+  if (version === undefined) throw new Error('the messages hold their case');
+  return version;
 }
 
 // Source: project definition, README "Promises" 4: delivery is repeated until it is confirmed.
 describe('a state that was stored by an earlier release', () => {
   const version = stored('rectum', 'rectum');
-  const older = {
-    ...version,
-    earlier: version.earlier.map((message) => ({ ...message, assessment: {} })),
-    assessment: { rulesVersion: '0' },
+  const older = { ...version, assessment: { rulesVersion: '0' } };
+  /** The form of release 0.1.0. */
+  const first = () => {
+    const { messages, setAside: _none, ...rest } = older;
+    const [earlier, current] = messages.map(({ fields, decimals, sha256 }) => ({
+      esdCase: { fields, decimals },
+      sha256,
+    }));
+    return { ...rest, current, earlier: [earlier] };
   };
 
   it('is prepared as one of this release, whatever was computed then', () => {
@@ -36,6 +43,7 @@ describe('a state that was stored by an earlier release', () => {
     const now = prepare(JSON.stringify(version));
     expect(now.ok).toBe(true);
     expect(prepare(JSON.stringify(older))).toEqual(now);
+    expect(prepare(JSON.stringify(first()))).toEqual(now);
   });
 
   it('would be caught: another case gives another Bundle', () => {

@@ -1,9 +1,15 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_UNIT_SETTINGS, parseCase } from '../../src/contract/index.js';
+import { DEFAULT_UNIT_SETTINGS, parseCase, type UnitSettings } from '../../src/contract/index.js';
 import { InvariantError, sha256 } from '../../src/kernel/index.js';
-import { type CaseMessage, foldRecord, toFacts } from '../../src/record/index.js';
+import {
+  type CaseMessage,
+  foldRecord,
+  type RecordMessage,
+  toFacts,
+  viewRecord,
+} from '../../src/record/index.js';
 
 const EXAMPLE = JSON.parse(readFileSync('examples/cases/stomach-differentiated.json', 'utf8'));
 
@@ -12,7 +18,13 @@ function message(revision: number, change: object = {}): CaseMessage {
   const bytes = new TextEncoder().encode(JSON.stringify({ ...EXAMPLE, ...change, revision }));
   const parsed = parseCase(bytes);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return { esdCase: parsed.value, sha256: sha256(bytes) };
+  return { kind: 'case', ...parsed.value, sha256: sha256(bytes) };
+}
+
+function folded(messages: readonly RecordMessage[], unit: UnitSettings) {
+  const version = foldRecord('c', messages, unit);
+  if (version === undefined) throw new Error('the messages hold their case');
+  return version;
 }
 
 const MESSAGES = [
@@ -24,18 +36,19 @@ const MESSAGES = [
 
 describe('the record is a fold over a set of messages', () => {
   it('is the same for every order of arrival', () => {
-    const expected = foldRecord('c', MESSAGES, DEFAULT_UNIT_SETTINGS);
+    const expected = folded(MESSAGES, DEFAULT_UNIT_SETTINGS);
     fc.assert(
       fc.property(fc.shuffledSubarray(MESSAGES, { minLength: MESSAGES.length }), (shuffled) => {
-        expect(foldRecord('c', shuffled, DEFAULT_UNIT_SETTINGS)).toEqual(expected);
+        expect(folded(shuffled, DEFAULT_UNIT_SETTINGS)).toEqual(expected);
       }),
     );
   });
 
   it('follows the highest revision and counts every message', () => {
-    const record = foldRecord('c', MESSAGES, { ...DEFAULT_UNIT_SETTINGS, version: 7 });
-    expect(record.current.esdCase.fields.revision).toBe(5);
-    expect(record.earlier.map(({ esdCase }) => esdCase.fields.revision)).toEqual([1, 2, 3]);
+    const record = folded(MESSAGES, { ...DEFAULT_UNIT_SETTINGS, version: 7 });
+    const view = viewRecord(record, DEFAULT_UNIT_SETTINGS);
+    expect(view.now.esdCase.fields.revision).toBe(5);
+    expect(view.before.map(({ esdCase }) => esdCase.fields.revision)).toEqual([1, 2, 3]);
     expect(record).toMatchObject({ state: 4, settingsVersion: 7 });
   });
 
@@ -43,27 +56,23 @@ describe('the record is a fold over a set of messages', () => {
     const late = message(2, { sentAt: '2026-07-01T01:00:00+14:00' });
     const later = message(3, { sentAt: '2026-06-30T23:00:00-01:00' });
     // 2026-06-30T11:00Z lies before 2026-07-01T00:00Z.
-    expect(foldRecord('c', [late, later], DEFAULT_UNIT_SETTINGS).stateAt).toBe(
-      '2026-06-30T23:00:00-01:00',
-    );
+    expect(folded([late, later], DEFAULT_UNIT_SETTINGS).stateAt).toBe('2026-06-30T23:00:00-01:00');
   });
 
   it('refuses no message, and two of one revision, as faults of ours', () => {
-    expect(() => foldRecord('c', [], DEFAULT_UNIT_SETTINGS)).toThrow(InvariantError);
-    expect(() => foldRecord('c', [message(1), message(1)], DEFAULT_UNIT_SETTINGS)).toThrow(
-      InvariantError,
-    );
+    expect(() => folded([], DEFAULT_UNIT_SETTINGS)).toThrow(InvariantError);
+    expect(() => folded([message(1), message(1)], DEFAULT_UNIT_SETTINGS)).toThrow(InvariantError);
   });
 
   it('survives being written and read', () => {
-    const record = foldRecord('c', MESSAGES, DEFAULT_UNIT_SETTINGS);
+    const record = folded(MESSAGES, DEFAULT_UNIT_SETTINGS);
     expect(JSON.parse(JSON.stringify(record))).toEqual(record);
   });
 });
 
 describe('the flat facts of a record', () => {
   const facts = toFacts(
-    foldRecord('c', [message(1)], DEFAULT_UNIT_SETTINGS),
+    viewRecord(folded([message(1)], DEFAULT_UNIT_SETTINGS), DEFAULT_UNIT_SETTINGS),
     ({ value }) => `p(${value})`,
   );
 
@@ -82,11 +91,13 @@ describe('the flat facts of a record', () => {
     const bytes = new TextEncoder().encode(JSON.stringify(silent));
     const parsed = parseCase(bytes);
     if (!parsed.ok) throw new Error('the example without safety is a good case');
-    const record = foldRecord(
-      'c',
-      [{ esdCase: parsed.value, sha256: sha256(bytes) }],
+    const record = folded(
+      [{ kind: 'case', ...parsed.value, sha256: sha256(bytes) }],
       DEFAULT_UNIT_SETTINGS,
     );
-    expect(toFacts(record, () => 'p')).toMatchObject({ perforation: null, muscleInjury: null });
+    expect(toFacts(viewRecord(record, DEFAULT_UNIT_SETTINGS), () => 'p')).toMatchObject({
+      perforation: null,
+      muscleInjury: null,
+    });
   });
 });

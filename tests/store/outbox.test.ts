@@ -228,6 +228,7 @@ describe('the counts', () => {
       sending: 1,
       delivered: 1,
       'waiting-patient': 0,
+      'waiting-case': 0,
       'dead-letter': 0,
     });
   });

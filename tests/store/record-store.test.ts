@@ -145,6 +145,7 @@ describe('search', () => {
       await journal.append({ ...entry(caseId), source });
       await journal.saveState({
         ...base,
+        source,
         facts: { ...base.facts, source },
         searchKeys: { patient, case: caseId },
       });

@@ -20,6 +20,7 @@ export function entry(caseId: string, revision = 1, text = `{"revision":${revisi
 export function state(caseId: string, number = 1, version = `{"state":${number}}`): StateToStore {
   return {
     caseId,
+    source: 'unit-a',
     state: number,
     version,
     facts: {
@@ -50,6 +51,16 @@ export function state(caseId: string, number = 1, version = `{"state":${number}}
       muscleInjury: null,
       perforation: false,
       specimenRetrieved: null,
+      pathologyStatus: null,
+      pathologyReportedAt: null,
+      horizontalMargin: null,
+      verticalMargin: null,
+      histology: null,
+      invasionDepth: null,
+      curabilityRule: 'esge-esd-2022',
+      curabilityClass: null,
+      curabilityGroup: null,
+      withdrawn: false,
     },
     searchKeys: { patient: `p-${caseId}` },
   };

@@ -20,7 +20,7 @@ export const CONTENDERS: Readonly<Record<string, (texts: readonly string[]) => P
 async function pipeline(texts: readonly string[]): Promise<Prepared> {
   const { DEFAULT_UNIT_SETTINGS, parseCase } = await import('../../../src/contract/index.js');
   const { sha256 } = await import('../../../src/kernel/index.js');
-  const { foldRecord } = await import('../../../src/record/index.js');
+  const { foldRecord, viewRecord } = await import('../../../src/record/index.js');
   const { toBundle } = await import('../../../src/mapping/index.js');
   const { checkBundle } = await import('../../../src/conformance/index.js');
   const settings = {
@@ -38,14 +38,16 @@ async function pipeline(texts: readonly string[]): Promise<Prepared> {
       const bytes = encoder.encode(text);
       const parsed = parseCase(bytes);
       if (!parsed.ok) return toRefusal(parsed.problems);
-      messages.push({ esdCase: parsed.value, sha256: sha256(bytes) });
+      messages.push({ kind: 'case' as const, ...parsed.value, sha256: sha256(bytes) });
     }
     const version = foldRecord(
       '00000000-0000-8000-8000-000000000000',
       messages,
       DEFAULT_UNIT_SETTINGS,
     );
-    const checked = checkBundle(toBundle(version, settings));
+    if (version === undefined) throw new Error('an input of the bench holds its case');
+    const view = viewRecord(version, DEFAULT_UNIT_SETTINGS);
+    const checked = checkBundle(toBundle(view, settings));
     if (!checked.ok) throw new Error('a record of the bench is refused');
     return JSON.stringify(checked.value);
   };

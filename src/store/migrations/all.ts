@@ -4,6 +4,7 @@ import { states } from './0002-states.js';
 import { outbox } from './0003-outbox.js';
 import { site } from './0004-site.js';
 import { identityMode } from './0005-identity-mode.js';
+import { afterTheCase } from './0006-after-the-case.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -12,6 +13,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0003-outbox': outbox,
   '0004-site': site,
   '0005-identity-mode': identityMode,
+  '0006-after-the-case': afterTheCase,
 };
 
 /** Reads no disk: the migrations are part of the program. */

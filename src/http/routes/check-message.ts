@@ -1,15 +1,16 @@
+import type { MessageKind } from '../../pipeline/index.js';
 import { Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 
 /**
- * Says what would become of a `case` message and keeps nothing. 200 whether it is valid or not:
+ * Says what would become of a message and keeps nothing. 200 whether it is valid or not:
  * only a body that cannot be read at all is an error of the request.
  */
-export const checkCase: Route = {
+export const checkMessage = (kind: MessageKind, path: string): Route => ({
   method: 'POST',
-  path: '/cases/check',
-  answer: async ({ body, note }, { service }) => {
-    const result = service.checkCase(await body());
+  path,
+  answer: async ({ body, caller, note }, { service }) => {
+    const result = await service.check(kind, await body(), caller);
     note({ class: result.kind });
     switch (result.kind) {
       case 'unreadable':
@@ -26,4 +27,4 @@ export const checkCase: Route = {
       }
     }
   },
-};
+});

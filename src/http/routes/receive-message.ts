@@ -1,14 +1,14 @@
-import type { Receipt } from '../../pipeline/index.js';
+import type { MessageKind, Receipt } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 import type { Reply } from '../send.js';
 
-/** Takes a `case` message: 202 when it is kept for good, 200 when it was kept before. */
-export const receiveCase: Route = {
+/** Takes a message: 202 when it is kept for good, 200 when it was kept before. */
+export const receiveMessage = (kind: MessageKind, path: string): Route => ({
   method: 'POST',
-  path: '/cases',
+  path,
   answer: async ({ body, caller, note }, { service }) => {
-    const receipt = await service.receiveCase(await body(), caller);
+    const receipt = await service.receive(kind, await body(), caller);
     note({ class: receipt.kind });
     switch (receipt.kind) {
       case 'accepted':
@@ -22,7 +22,7 @@ export const receiveCase: Route = {
         throw new Refused(refusalOf(receipt));
     }
   },
-};
+});
 
 type Kept = Extract<Receipt, { readonly kind: 'accepted' | 'repeated' }>;
 type NotKept = Exclude<Receipt, Kept>;

@@ -4,7 +4,8 @@ import { DEFAULT_UNIT_SETTINGS, type UnitSettings } from '../../src/contract/ind
 import { createService, type RecordStore } from '../../src/pipeline/index.js';
 
 const never = () => Promise.reject(new Error('nothing may be stored'));
-const STORE: RecordStore = { inCase: never, read: never, search: never, ready: never };
+const nothing = () => Promise.resolve(undefined);
+const STORE: RecordStore = { inCase: never, read: nothing, search: never, ready: never };
 
 const service = (now: string, change: Partial<UnitSettings> = {}) =>
   createService({
@@ -24,7 +25,8 @@ describe('a message that is refused before anything is stored', () => {
   const now = '2027-01-01T12:00:00.000Z';
 
   it('is one from the future, beyond what two clocks may differ', async () => {
-    const early = await service(now).receiveCase(
+    const early = await service(now).receive(
+      'case',
       bytes({ sentAt: '2027-01-01T13:05:01+01:00' }),
       {},
     );
@@ -33,12 +35,12 @@ describe('a message that is refused before anything is stored', () => {
       problems: [{ rule: 'sent-in-future', pointer: '/sentAt' }],
     });
     // Five minutes ahead is within the tolerance: the store is asked, and refuses in this test.
-    const within = service(now).receiveCase(bytes({ sentAt: '2027-01-01T13:05:00+01:00' }), {});
+    const within = service(now).receive('case', bytes({ sentAt: '2027-01-01T13:05:00+01:00' }), {});
     await expect(within).rejects.toThrow('nothing may be stored');
   });
 
   it('is one of another source than the caller', async () => {
-    const answer = await service(now).receiveCase(bytes({}), { source: 'other-notes' });
+    const answer = await service(now).receive('case', bytes({}), { source: 'other-notes' });
     expect(answer).toMatchObject({
       kind: 'forbidden',
       problem: { rule: 'source-of-another', pointer: '/source' },
@@ -46,15 +48,15 @@ describe('a message that is refused before anything is stored', () => {
   });
 
   it('is one that is no JSON, and one that breaks the contract, each by its kind', async () => {
-    const unreadable = await service(now).receiveCase(new TextEncoder().encode('{'), {});
+    const unreadable = await service(now).receive('case', new TextEncoder().encode('{'), {});
     expect(unreadable).toMatchObject({ kind: 'unreadable', problems: [{ rule: 'not-json' }] });
-    const invalid = await service(now).receiveCase(bytes({ revision: 0 }), {});
+    const invalid = await service(now).receive('case', bytes({ revision: 0 }), {});
     expect(invalid).toMatchObject({ kind: 'invalid', problems: [{ pointer: '/revision' }] });
   });
 
-  it('keeps nothing in a dry run, whatever is asked', () => {
-    expect(service(now).checkCase(bytes({})).kind).toBe('valid');
-    expect(service(now).checkCase(bytes({ team: {} }))).toMatchObject({
+  it('keeps nothing in a dry run, whatever is asked', async () => {
+    expect((await service(now).check('case', bytes({}), {})).kind).toBe('valid');
+    expect(await service(now).check('case', bytes({ team: {} }), {})).toMatchObject({
       kind: 'invalid',
       problems: [{ rule: 'missing-field', pointer: '/team/operator' }],
     });
@@ -64,18 +66,19 @@ describe('a message that is refused before anything is stored', () => {
 // Source: FHIR R4, code system diagnostic-report-status: final is complete and verified.
 describe('the report of a case whose pathology is awaited', () => {
   const example = readFileSync('examples/cases/rectum.json');
-  const statusUnder = (endoscopyReport: UnitSettings['endoscopyReport']) => {
-    const dry = service('2027-01-01T12:00:00.000Z', { endoscopyReport }).checkCase(example);
+  const statusUnder = async (endoscopyReport: UnitSettings['endoscopyReport']) => {
+    const asked = service('2027-01-01T12:00:00.000Z', { endoscopyReport });
+    const dry = await asked.check('case', example, {});
     if (dry.kind !== 'valid') throw new Error('the example is a good case');
-    return dry.bundle.entry?.flatMap(({ resource }) =>
+    return dry.bundle?.entry?.flatMap(({ resource }) =>
       resource?.resourceType === 'DiagnosticReport' && 'status' in resource
         ? [resource.status]
         : [],
     );
   };
 
-  it('is preliminary, or final where the unit signs it at once', () => {
-    expect(statusUnder('wait')).toEqual(['preliminary']);
-    expect(statusUnder('sign-at-once')).toEqual(['final']);
+  it('is preliminary, or final where the unit signs it at once', async () => {
+    expect(await statusUnder('wait')).toEqual(['preliminary']);
+    expect(await statusUnder('sign-at-once')).toEqual(['final']);
   });
 });

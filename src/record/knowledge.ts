@@ -1,0 +1,93 @@
+import {
+  checkAgainstCase,
+  checkEventAgainstCase,
+  checkExaminationAgainstCase,
+  checkWithdrawalAgainstCase,
+} from '../contract/index.js';
+import { compareInstants, type Problem } from '../kernel/index.js';
+import { lineOf, newestOf } from './lines.js';
+import type {
+  CaseMessage,
+  EventMessage,
+  ExaminationMessage,
+  RecordMessage,
+  ReportMessage,
+  WithdrawalMessage,
+} from './message.js';
+
+/** What is known of a case: of each message its highest revision, as far as it fits the case. */
+export interface Knowledge {
+  readonly esdCase: CaseMessage;
+  /** Reports on the specimen; the one in force comes first. */
+  readonly reports: readonly ReportMessage[];
+  readonly events: readonly EventMessage[];
+  readonly examinations: readonly ExaminationMessage[];
+  readonly withdrawal?: WithdrawalMessage;
+  /** Messages that contradict the case as it is known now; they are kept and not applied. */
+  readonly setAside: readonly SetAside[];
+}
+
+export interface SetAside {
+  readonly message: RecordMessage;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads a set of messages; their order plays no part.
+ *
+ * @returns undefined while the case itself has not come
+ */
+export function knowledgeOf(messages: readonly RecordMessage[]): Knowledge | undefined {
+  const newest = newestOf(messages);
+  const esdCase = newest.find((message) => message.kind === 'case');
+  if (esdCase === undefined) return undefined;
+  const held = newest.map((message) => ({ message, problems: problemsOf(message, esdCase) }));
+  const fitting = held.filter(({ problems }) => problems.length === 0);
+  const applied = fitting.map(({ message }) => message);
+  const withdrawal = applied.find((message) => message.kind === 'withdrawal');
+  return {
+    esdCase,
+    reports: applied.filter((message) => message.kind === 'pathology').sort(byForce),
+    events: applied.filter((message) => message.kind === 'event'),
+    examinations: applied.filter((message) => message.kind === 'examination'),
+    ...(withdrawal === undefined ? {} : { withdrawal }),
+    setAside: held.filter(({ problems }) => problems.length > 0),
+  };
+}
+
+/** Contradictions between a message and the case that it is about. */
+export function problemsOf(message: RecordMessage, esdCase: CaseMessage): readonly Problem[] {
+  const { fields } = esdCase;
+  if (message.kind === 'case') return [];
+  if (message.fields.source !== fields.source) return [SOURCE_OF_ANOTHER];
+  switch (message.kind) {
+    case 'pathology':
+      return checkAgainstCase(message.fields, fields);
+    case 'event':
+      return checkEventAgainstCase(message.fields, fields);
+    case 'examination':
+      return checkExaminationAgainstCase(message.fields, fields);
+    case 'withdrawal':
+      return checkWithdrawalAgainstCase(message.fields, fields);
+  }
+}
+
+const SOURCE_OF_ANOTHER: Problem = {
+  rule: 'case-of-another-source',
+  pointer: '/source',
+  message: 'Another source has sent this case.',
+  expected: 'the source of the case',
+};
+
+/** A final report before an interim one, then the later one; the accession decides a tie. */
+function byForce(a: ReportMessage, b: ReportMessage): number {
+  return (
+    Number(isFinal(b)) - Number(isFinal(a)) ||
+    compareInstants(timeOf(b), timeOf(a)) ||
+    (lineOf(a) < lineOf(b) ? -1 : 1)
+  );
+}
+
+const isFinal = ({ fields }: ReportMessage): boolean => fields.report.status === 'final';
+
+const timeOf = ({ fields }: ReportMessage): string => fields.report.reportedAt ?? fields.sentAt;
