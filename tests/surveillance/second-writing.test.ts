@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../src/rules/index.js';
 import { FOLLOW_UP_RULES } from '../../src/surveillance/index.js';
-import type { Plain } from '../support/every-question.js';
+import { everyQuestion, type Plain } from '../support/every-question.js';
 import { SECOND_FOLLOW_UPS } from './second-writing.js';
 
 function answerOf(id: string, question: Plain): string {
@@ -17,8 +17,8 @@ describe('follow-up, against a second writing of the guidelines', () => {
   });
 
   it.each(SECOND_FOLLOW_UPS)('$id gives the same answer to every question', (second) => {
-    const differing = second
-      .questions()
+    const differing = second.spaces
+      .flatMap(everyQuestion)
       .filter((question) => answerOf(second.id, question) !== second.says(question));
     expect(differing).toEqual([]);
   });

@@ -1,4 +1,4 @@
-import { everyQuestion, type Plain } from '../support/every-question.js';
+import type { Choices, Plain } from '../support/every-question.js';
 
 /**
  * The follow-up rules once more, as plain sentences. Written from the guidelines that each names,
@@ -8,8 +8,8 @@ export interface SecondFollowUp {
   readonly id: string;
   /** The answer to a question in which everything is known. */
   readonly says: (question: Plain) => string;
-  /** The whole space of questions, one value on each side of every border. */
-  readonly questions: () => readonly Plain[];
+  /** The whole space of questions: values of each field, one on each side of every border. */
+  readonly spaces: readonly Choices[];
 }
 
 const ON = '2024-03-15';
@@ -165,33 +165,34 @@ export const SECOND_FOLLOW_UPS: readonly SecondFollowUp[] = [
   {
     id: 'esge-esd-2022-follow-up',
     says: esge,
-    questions: () =>
-      everyQuestion({ ...afterResection, class: [...ESGE, ...OPEN], enBloc: YES_NO }),
+    spaces: [{ ...afterResection, class: [...ESGE, ...OPEN], enBloc: YES_NO }],
   },
   {
     id: 'jges-jes-2020-follow-up',
     says: jes,
-    questions: () =>
-      everyQuestion({
+    spaces: [
+      {
         ...afterResection,
         class: ['curative', 'undetermined', 'additional-treatment', ...OPEN],
         iodineVoiding: ['few', 'many'],
-      }),
+      },
+    ],
   },
   {
     id: 'jges-jgca-2021-follow-up',
     says: jgca,
-    questions: () =>
-      everyQuestion({
+    spaces: [
+      {
         ...afterResection,
         class: ['eCuraA', 'eCuraB', 'eCuraC-1', 'eCuraC-2', ...OPEN],
-      }),
+      },
+    ],
   },
   {
     id: 'esge-pps-2020',
     says: pps,
-    questions: () => [
-      ...everyQuestion({
+    spaces: [
+      {
         esdDate: [ON],
         sizeMm: AROUND_10_AND_20,
         polypType: POLYPS,
@@ -199,58 +200,59 @@ export const SECOND_FOLLOW_UPS: readonly SecondFollowUp[] = [
         enBloc: YES_NO,
         count: [0, 1, 4, 5, 6],
         r0: YES_NO,
-      }),
-      ...everyQuestion({ firstSurveillance: [ON], findings: ['none', 'needing-surveillance'] }),
+      },
+      { firstSurveillance: [ON], findings: ['none', 'needing-surveillance'] },
     ],
   },
   {
     id: 'esge-esdo-2019',
     says: esdo,
-    questions: () =>
-      everyQuestion({
+    spaces: [
+      {
         esdDate: [ON],
         histology: GRADES,
         depth: ['m', 'sm', 'mp'],
         class: [...ESGE, 'incomplete', 'no-rule', 'indeterminate'],
         r0: YES_NO,
         age: [50, 79, 80, 81],
-      }),
+      },
+    ],
   },
   {
     id: 'bsg-2019',
     says: bsg,
-    questions: () =>
-      everyQuestion({ esdDate: [ON], sizeMm: AROUND_10_AND_20, enBloc: YES_NO, r0: YES_NO }),
+    spaces: [{ esdDate: [ON], sizeMm: AROUND_10_AND_20, enBloc: YES_NO, r0: YES_NO }],
   },
   {
     id: 'usmstf-2020',
     says: usmstf,
-    questions: () =>
-      everyQuestion({
+    spaces: [
+      {
         esdDate: [ON],
         sizeMm: AROUND_10_AND_20,
         polypType: POLYPS,
         histology: ['none', ...GRADES],
         enBloc: YES_NO,
-      }),
+      },
+    ],
   },
   {
     id: 'esge-duodenum-2021',
     // second source: after 3 months, then 12
     says: ({ polypType, esdDate }) =>
       polypType === 'adenoma' ? look(esdDate, 3, 3, 3, '12,by-findings') : CLINICIAN,
-    questions: () => everyQuestion({ esdDate: [ON], polypType: POLYPS }),
+    spaces: [{ esdDate: [ON], polypType: POLYPS }],
   },
   {
     id: 'esge-barrett-2023',
     says: barrett,
-    questions: () => [
-      ...everyQuestion({
+    spaces: [
+      {
         examDate: [ON],
         barrettMaxCm: [0, 0.9, 1, 1.1, 2, 2.9, 3, 3.1, 4, 9, 9.9, 10, 10.1, 11],
         histology: ['none', ...GRADES],
-      }),
-      ...everyQuestion({ eradicationDate: [ON], baselineHistology: GRADES }),
+      },
+      { eradicationDate: [ON], baselineHistology: GRADES },
     ],
   },
   {
@@ -258,8 +260,8 @@ export const SECOND_FOLLOW_UPS: readonly SecondFollowUp[] = [
     // abstract: advanced stages every 3 years
     says: ({ background, examDate }) =>
       advanced(background) ? look(examDate, 36, 36, 36, '36*') : 'none',
-    questions: () =>
-      everyQuestion({
+    spaces: [
+      {
         examDate: [ON],
         background: [
           'none',
@@ -267,6 +269,7 @@ export const SECOND_FOLLOW_UPS: readonly SecondFollowUp[] = [
             ['0', 'I', 'II', 'III', 'IV'].map((n) => `${by}-${n}`),
           ),
         ],
-      }),
+      },
+    ],
   },
 ];

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { askingOf } from './asking.js';
+import { EQUIVALENT, NEVER_TOLD } from './equivalent.table.js';
+import { plantedInFields } from './field-changes.js';
+import { questionsWithHole, someQuestions } from './holes.js';
+import { type KnownRule, knownRules } from './known-rules.js';
+import { inOneLine } from './names.js';
+import { fateOf, said } from './noticing.js';
+import { type Planted, plantedInScore, plantedInTable } from './table-changes.js';
+
+const KNOWN = knownRules();
+const IMPOSSIBLE = 'no possible question meets it';
+
+function plantedIn({ rule }: KnownRule): readonly Planted<KnownRule['rule']>[] {
+  return rule.kind === 'score' ? plantedInScore(rule) : plantedInTable(rule);
+}
+
+const counted = { table: 0, fields: 0, equivalent: 0 };
+
+// The oracle is the second writing of each rule, made from the prose of its source.
+describe.each(KNOWN)('one changed point of $rule.id', (known) => {
+  it('is noticed by a question of the tests, or is listed as making no difference', () => {
+    const fates = plantedIn(known)
+      .map((planted) => ({ ...planted, fate: fateOf(known, planted) }))
+      // Steps that never hold together may stand in any order.
+      .filter(({ ordersSteps, fate }) => !(ordersSteps && fate === IMPOSSIBLE));
+    counted.table += fates.length;
+    const unnoticed = fates.filter(({ fate }) => fate !== 'noticed');
+    counted.equivalent += unnoticed.length;
+    const reasons = [...new Set(unnoticed.map(({ fate }) => fate))];
+    const listed = Object.fromEntries(
+      reasons.map((reason) => [
+        reason,
+        inOneLine(unnoticed.filter(({ fate }) => fate === reason).map(({ name }) => name)),
+      ]),
+    );
+    expect(listed).toEqual(EQUIVALENT[known.rule.id] ?? {});
+  });
+
+  it('in what absence means is noticed by a question with holes, or is listed', () => {
+    const asking = askingOf(known);
+    const bases = someQuestions(known, asking, 12);
+    const planted = plantedInFields(known.rule);
+    counted.fields += planted.length;
+    const unnoticed = Object.keys(known.rule.fields).flatMap((field) => {
+      const questions = questionsWithHole(known, asking, bases, field);
+      const differs = (rule: KnownRule['rule']) =>
+        questions.find(({ question, expected }) => said(known, rule, question) !== expected());
+      expect(differs(known.rule)).toBeUndefined();
+      return planted.filter((change) => change.field === field && !differs(change.rule));
+    });
+    const listed = Object.values(NEVER_TOLD[known.rule.id] ?? {}).flat();
+    expect([...inOneLine(unnoticed.map(({ name }) => name))].sort()).toEqual([...listed].sort());
+  });
+});
+
+describe('the changes', () => {
+  it('are many: a generator that gives none would prove nothing', () => {
+    expect(counted.table).toBeGreaterThan(3000);
+    expect(counted.fields).toBeGreaterThan(1000);
+    expect(counted.equivalent / counted.table).toBeLessThan(0.2);
+  });
+});
+
+describe('the lists of changes that make no difference', () => {
+  it('name only rules that there are', () => {
+    const ids = KNOWN.map(({ rule }) => rule.id);
+    const listed = [...Object.keys(EQUIVALENT), ...Object.keys(NEVER_TOLD)];
+    expect(listed.filter((id) => !ids.includes(id))).toEqual([]);
+  });
+});
