@@ -360,4 +360,23 @@ describe('follow-up, against the rows of the guidelines', () => {
   ])('refuses %s as a date', (esdDate, rule) => {
     expect(answerOf('esge-duodenum-2021', { esdDate, polypType: 'adenoma' })).toBe(rule);
   });
+
+  it.each([null, undefined, 'esdDate', 80, true, []])(
+    'refuses %j, which has no fields',
+    (document) => {
+      for (const rule of FOLLOW_UP_RULES) {
+        expect(answer(rule, document)).toMatchObject({
+          ok: false,
+          problems: [{ rule: 'wrong-type', pointer: '' }],
+        });
+      }
+    },
+  );
+
+  it('takes the stage that is told before the one that the fields suggest', () => {
+    const polyp = { esdDate: ON, sizeMm: 9, polypType: 'adenoma', histology: 'none', enBloc: true };
+    const both = { ...polyp, firstSurveillance: ON, findings: 'none' };
+    expect(answerOf('esge-pps-2020', { ...both, stage: 'first' })).toBe('none');
+    expect(answerOf('esge-pps-2020', both)).toBe(windowOf(60, 60, 60, 'screening'));
+  });
 });
