@@ -1,5 +1,5 @@
 /** Words and fields that the questions of several rule sets share; lengths in mm. */
-export const POLYP_TYPES = [
+const POLYP_TYPES = [
   'adenoma',
   'sessile-serrated',
   'traditional-serrated',
@@ -7,7 +7,7 @@ export const POLYP_TYPES = [
 ] as const;
 export type PolypType = (typeof POLYP_TYPES)[number];
 
-export const POLYP_HISTOLOGIES = [
+const POLYP_HISTOLOGIES = [
   'none',
   'low-grade-dysplasia',
   'high-grade-dysplasia',
