@@ -46,7 +46,8 @@ const work: Work = {
     return assessRecord(esdCase, pathology, unit);
   },
   rules: async () => {
-    const { allRules, CAUTION } = await import('./pipeline/index.js');
+    const { CAUTION } = await import('./kernel/index.js');
+    const { allRules } = await import('./pipeline/index.js');
     return { rules: allRules(), caution: CAUTION };
   },
   serve: async () => (await import('./run-service.js')).runService(world.err),

@@ -1,4 +1,5 @@
 export { addMonths, isCalendarDate } from './calendar.js';
+export { CAUTION } from './caution.js';
 export type { Basis, Citation } from './citation.js';
 export { determined, type Finding, indeterminate } from './finding.js';
 export { keyedUuid, sha256 } from './hashing.js';

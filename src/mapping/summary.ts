@@ -1,6 +1,5 @@
-import { type Finding, roundTo } from '../kernel/index.js';
+import { CAUTION, type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
-import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
 import { lowered } from './narrative.js';
 import { scoresSentence } from './scores.js';

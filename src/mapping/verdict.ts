@@ -1,5 +1,6 @@
 import type { CodeableConcept, Observation, ObservationComponent } from 'fhir/r4.js';
 import type { Curability, Reason, Verdict } from '../assessment/index.js';
+import { CAUTION } from '../kernel/index.js';
 import {
   type CodeRef,
   CURABILITY_CLASSES,
@@ -9,7 +10,6 @@ import {
   STRUCTURE,
 } from '../terminology/index.js';
 import { VERDICT_INPUTS } from './answers.table.js';
-import { CAUTION } from './caution.js';
 import type { MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import { lowered } from './narrative.js';

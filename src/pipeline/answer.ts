@@ -1,10 +1,6 @@
+import { CAUTION } from '../kernel/index.js';
 import type { RecordVersion } from '../record/index.js';
 import type { Answer, WaitingAnswer } from './service.js';
-
-/** Stands beside everything that is said of a case. */
-export const CAUTION =
-  'Decision support, not a verdict. Confirm against the guideline and local policy; ' +
-  'licensed clinicians decide.';
 
 /** What is said of a case to those who may know it. */
 export function toAnswer({ state, assessment, change, setAside }: RecordVersion): Answer {

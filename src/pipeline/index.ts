@@ -1,6 +1,5 @@
 export { SENT_TYPES } from '../mapping/index.js';
 export type { MessageKind } from '../record/index.js';
-export { CAUTION } from './answer.js';
 export { type AssessedRecord, assessRecord } from './assess-record.js';
 export { checkMessage } from './check-message.js';
 export { createService } from './create-service.js';

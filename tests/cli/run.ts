@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { runCli, type Work, type World } from '../../src/cli/index.js';
 import type { StoredKey } from '../../src/contract/index.js';
-import { allRules, assessRecord, CAUTION, checkMessage, kindOf } from '../../src/pipeline/index.js';
+import { CAUTION } from '../../src/kernel/index.js';
+import { allRules, assessRecord, checkMessage, kindOf } from '../../src/pipeline/index.js';
 
 const CASE = readFileSync('examples/cases/complete.json');
 export const MINIMAL = readFileSync('examples/cases/minimal.json');

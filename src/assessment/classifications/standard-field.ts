@@ -16,7 +16,11 @@ function budsInStandardField(buds: number, fieldMm2: number): number {
   return Math.floor(roundTo((buds * STANDARD_FIELD.areaMm2) / fieldMm2, DECIMALS));
 }
 
-/** The count in the standard field, which people do not send, put beside what they sent. */
+/**
+ * The count in the standard field, which people do not send, put beside what they sent.
+ *
+ * Source: itbcc2016, the area of the field.
+ */
 export function unfoldBuds(fields: Fields, document: unknown): Checked<unknown> {
   const { budsInStandardField: _, ...sent } = fields;
   const told = readTold(sent, [], document);

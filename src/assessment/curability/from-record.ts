@@ -9,6 +9,8 @@ type Findings = NonNullable<PathologyFields['findings']>;
  * The question of curability that a record asks. What was seen through the endoscope says whether
  * the lesion was resected whole; size, depth, margins and vessels come from the pathologist alone.
  *
+ * Source: the inputs of each rule set.
+ *
  * @returns fields of a `CurabilityQuestion`; absent = not told, null = told to be not assessable
  */
 export function toCurabilityQuestion(
@@ -74,8 +76,8 @@ function histologyOf({ histology }: Findings): Sent['histology'] {
 }
 
 /** A layer that the wall of the tumour's organ does not have answers nothing. */
-function depthOf(tumour: Sent['tumour'], { depth }: Findings): Sent['depth'] {
-  if (depth === undefined) return undefined;
+function depthOf(tumour: Sent['tumour'], { depth, histology }: Findings): Sent['depth'] {
+  if (depth === undefined) return withinMucosa(tumour, histology);
   const layers: readonly Sent['depth'][] =
     tumour === 'squamous' ? DEPTHS.squamous : DEPTHS.glandular;
   return depth === 'X' || (tumour !== undefined && !layers.includes(depth)) ? null : depth;
@@ -96,4 +98,11 @@ function isComplete({ resection: { outcome, complete } }: CaseFields) {
     case 'not-started':
       return false;
   }
+}
+
+/** A pure dysplasia lies within the epithelium by definition: no depth needs to be told. */
+function withinMucosa(tumour: Sent['tumour'], histology: Findings['histology']): Sent['depth'] {
+  const isDysplasia = histology === 'low-grade-dysplasia' || histology === 'high-grade-dysplasia';
+  if (!isDysplasia || tumour === undefined) return undefined;
+  return tumour === 'squamous' ? 'ep' : 'm';
 }

@@ -18,7 +18,7 @@ export interface TubePart {
  *
  * Source: tubeArea2016 (oesophageal dissection).
  */
-export function tubeAreaCm2(part: TubePart): number {
+function tubeAreaCm2(part: TubePart): number {
   const circumferenceMm = 2 * Math.PI * part.radiusMm * (part.circumferencePercent / 100);
   return (circumferenceMm * part.lengthMm) / MM2_PER_CM2;
 }

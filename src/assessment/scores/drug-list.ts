@@ -19,6 +19,8 @@ const DRUG_FIELDS: readonly string[] = KINDS_WITH_POINTS.flatMap((kind) => [kind
  * The flags of a list of drugs. Several drugs of one kind count once, as the score counts kinds,
  * and the kind as interrupted only when each of them was.
  *
+ * Source: bestJCalculator, use of the items; several drugs of one kind by derivation.
+ *
  * @param drugs undefined: not known what was taken
  */
 export function drugFlags(drugs: readonly Drug[] | undefined): Told {
@@ -41,6 +43,8 @@ export const nameInDocument = (field: string): string =>
 
 /**
  * Turns the list of drugs of a document into flags.
+ *
+ * Source: bestJCalculator, use of the items.
  *
  * @param fields of the score, flags included
  * @returns the flat fields, or every problem of the document at once

@@ -11,7 +11,11 @@ import {
 import type { Place } from './colorectal-fields.table.js';
 import { drugFlags } from './drug-list.js';
 
-/** What a case tells of the BEST-J score. The size is that seen through the endoscope. */
+/**
+ * What a case tells of the BEST-J score. The size is that seen through the endoscope.
+ *
+ * Source: bestJCalculator, use of the items.
+ */
 export function bestJTold({ before, lesion, lesionsInSession }: CaseFields): Told {
   const drugs = before?.antithrombotics?.map((drug) => ({
     kind: KIND_OF_CLASS[drug.class],
@@ -26,7 +30,11 @@ export function bestJTold({ before, lesion, lesionsInSession }: CaseFields): Tol
   };
 }
 
-/** What a case tells of the Limoges score. A drug that was stopped counts as used. */
+/**
+ * What a case tells of the Limoges score. A drug that was stopped counts as used.
+ *
+ * Source: albouys2024, abstract.
+ */
 export function limogesTold(fields: CaseFields): Told {
   const drugs = fields.before?.antithrombotics;
   return {
@@ -38,6 +46,11 @@ export function limogesTold(fields: CaseFields): Told {
   };
 }
 
+/**
+ * What a case tells of the Korean bleeding score.
+ *
+ * Source: korea2019, abstract.
+ */
 export function krBleedingTold(fields: CaseFields): Told {
   return {
     location: placeOf(fields),
@@ -46,11 +59,21 @@ export function krBleedingTold(fields: CaseFields): Told {
   };
 }
 
+/**
+ * What a case tells of the difficulty score of 2021.
+ *
+ * Source: li2021, abstract.
+ */
 export function difficulty2021Told(fields: CaseFields): Told {
   return { ...difficultyTold(fields), dentateLine: dentateLine(fields.lesion) };
 }
 
-/** A field that a case leaves out is not known here, also where the score reads it as "no". */
+/**
+ * What a case tells of the difficulty score of 2023. A field that a case leaves out is not known
+ * here, also where the score reads it as "no".
+ *
+ * Source: li2023, abstract.
+ */
 export function difficulty2023Told(fields: CaseFields): Told {
   const { nice } = fields.lesion;
   return {
@@ -60,6 +83,11 @@ export function difficulty2023Told(fields: CaseFields): Told {
   };
 }
 
+/**
+ * What a case tells of the difficulty score of 2019.
+ *
+ * Source: matsumoto2019, abstract.
+ */
 export function matsumotoTold(fields: CaseFields): Told {
   return {
     emrScar: fields.before?.earlierAttempts?.some(({ kind }) => kind === 'emr'),

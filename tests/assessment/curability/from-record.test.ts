@@ -41,6 +41,16 @@ const withLesion = (lesion: Partial<CaseFields['lesion']>): CaseFields => ({
 const withFindings = (findings: Findings): PathologyFields => ({ ...REPORT, findings });
 
 describe('the question of curability that a record asks', () => {
+  // Source: definition of dysplasia, neoplasia confined to the epithelium (WHO); from memory.
+  it.each([
+    ['low-grade-dysplasia', 'gastric', 'm'],
+    ['high-grade-dysplasia', 'squamous', 'ep'],
+    ['carcinoma', 'gastric', undefined],
+  ] as const)('%s of a %s tumour without a depth lies in %s', (histology, tumour, depth) => {
+    const question = toCurabilityQuestion(CASE, withFindings({ tumour, histology }));
+    expect(question['depth']).toBe(depth);
+  });
+
   it.each([
     ['en-bloc', undefined, true, true],
     ['en-bloc', true, true, true],
