@@ -97,8 +97,8 @@ function missing({ rule, outcome }: Verdict, rules: RuleBook['rules']): readonly
 function otherView({ rule, outcome, unconfirmed }: Verdict): string {
   const note = unconfirmed === undefined ? '' : '; for comparison only, not confirmed';
   if (outcome.kind === 'indeterminate') return `${rule}: indeterminate${note}`;
-  const why = outcome.reasons.map(({ says }) => says).join('; ');
-  return `${rule}: ${outcome.class} (${outcome.group})${why === '' ? '' : `, ${why}`}${note}`;
+  const why = outcome.reasons.map(({ says }) => ` ${says}`).join('');
+  return `${rule}: ${outcome.class} (${outcome.group})${note}.${why}`;
 }
 
 function scoreText({ rule, outcome }: Score): string {
