@@ -1,7 +1,7 @@
 import type { Assessment } from '../assessment/index.js';
 import type { Problem } from '../kernel/index.js';
 import type { Change } from './change.js';
-import type { CaseMessage, MessageKind, RecordMessage } from './message.js';
+import type { MessageKind, RecordMessage } from './message.js';
 
 /** Everything that is known of a case after a set of messages; plain JSON. */
 export interface RecordVersion {
@@ -25,29 +25,7 @@ export interface RecordVersion {
   }[];
 }
 
-/** What release 0.1.0 stored: the case in force, and its lower revisions. */
-interface FirstForm extends Omit<RecordVersion, 'messages' | 'setAside'> {
-  readonly current: FirstMessage;
-  readonly earlier: readonly FirstMessage[];
-}
-
-interface FirstMessage {
-  readonly esdCase: Pick<CaseMessage, 'fields' | 'decimals'>;
-  readonly sha256: string;
-}
-
 /** Reads back what `JSON.stringify` made of a record version: our own writing, not parsed again. */
 export function readVersion(text: string): RecordVersion {
-  const read = JSON.parse(text) as RecordVersion | FirstForm;
-  if ('messages' in read) return read;
-  const { current, earlier, ...rest } = read;
-  const messages = [...earlier, current].map(
-    ({ esdCase: { fields, decimals }, sha256 }): CaseMessage => ({
-      kind: 'case',
-      fields,
-      decimals,
-      sha256,
-    }),
-  );
-  return { ...rest, messages, setAside: [] };
+  return JSON.parse(text) as RecordVersion;
 }
