@@ -62,6 +62,28 @@ describe('the changes', () => {
   });
 });
 
+describe('the search for a question that tells', () => {
+  const known = KNOWN.find(({ rule }) => rule.id === 'ecura');
+  if (known === undefined) throw new Error('the score has a second writing');
+  const change = plantedIn(known).find(({ name }) => name.startsWith('lymphatic-invasion: 3 as 4'));
+  if (change === undefined) throw new Error('the points of an item are changed');
+
+  it('calls no change noticed that changes nothing', () => {
+    expect(fateOf(known, change)).toBe('noticed');
+    expect(fateOf(known, { ...change, rule: known.rule })).not.toBe('noticed');
+  });
+
+  it('asks for another question where the tests have none that tells', () => {
+    const without = known.axes.map((space) => ({ ...space, ly: ['0'] }));
+    expect(fateOf({ ...known, axes: without }, change)).toBe('a question is missing in the tests');
+  });
+
+  it('stops at a second writing that disagrees with the rule itself', () => {
+    const wrong = { ...known, expected: () => '9;high;22.7' };
+    expect(() => fateOf(wrong, change)).toThrow('ecura differs from its second writing');
+  });
+});
+
 describe('the lists of changes that make no difference', () => {
   it('name only rules that there are', () => {
     const ids = KNOWN.map(({ rule }) => rule.id);
