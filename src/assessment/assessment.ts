@@ -82,6 +82,8 @@ export interface ScoreFinding {
   readonly rule: string;
   readonly version: number;
   readonly title: string;
+  /** For whom it was made. */
+  readonly population: string;
   readonly outcome: ScoreOutcome;
   readonly remarks: readonly Shown[];
 }

@@ -9,6 +9,8 @@ import type { ClassRule, Figure, QuantityRule, Rate, Remark, Rule, ScoreRule } f
 export interface Answer {
   readonly rule: string;
   readonly version: number;
+  /** For whom the rule was made. */
+  readonly population: string;
   /** The short answer: parts between semicolons, without a blank. */
   readonly answer: string;
   readonly reasons: readonly Because[];
@@ -56,7 +58,7 @@ function answerTold(rule: Rule, told: Told): Checked<Answer> {
 }
 
 function fromClass(rule: ClassRule, told: Told, { decision, remarks }: ClassAnswer): Answer {
-  const head = { rule: rule.id, version: rule.version, remarks };
+  const head = { ...headOf(rule), remarks };
   if (decision.kind === 'indeterminate') return { ...head, ...open(rule, decision.missing) };
   const text = rule.inWords?.(decision.class, told) ?? named(rule, decision);
   if (typeof text !== 'string') return { ...head, ...open(rule, text.missing) };
@@ -79,7 +81,7 @@ function named({ reasonsShown }: ClassRule, { class: decided, reasons }: Decided
 }
 
 function fromScore(rule: ScoreRule, { total, band, remarks }: ScoreAnswer): Answer {
-  const head = { rule: rule.id, version: rule.version, remarks };
+  const head = { ...headOf(rule), remarks };
   if (total.kind === 'indeterminate') {
     const { lowest, highest, missing } = total;
     const { answer: text, ...rest } = open(rule, missing);
@@ -103,7 +105,7 @@ function fromScore(rule: ScoreRule, { total, band, remarks }: ScoreAnswer): Answ
 }
 
 function fromQuantity(rule: QuantityRule, told: Told): Checked<Answer> {
-  const head = { rule: rule.id, version: rule.version, remarks: [] };
+  const head = { ...headOf(rule), remarks: [] };
   const missing = missingFields({ fields: rule.fields, told, samples: {} });
   if (missing.length > 0) return passed({ ...head, ...open(rule, missing) });
   const computed = rule.compute(told);
@@ -111,6 +113,8 @@ function fromQuantity(rule: QuantityRule, told: Told): Checked<Answer> {
   const because = { row: rule.id, says: rule.formula, cites: rule.cites };
   return passed({ ...head, answer: computed.value, reasons: [because], missing });
 }
+
+const headOf = ({ id, version, population }: Rule) => ({ rule: id, version, population });
 
 function open(rule: Rule, missing: readonly string[]) {
   const names = [...new Set(missing.map((field) => rule.nameOf?.(field) ?? field))];

@@ -22,6 +22,7 @@ const BEST_J: ScoreFinding = {
   rule: 'best-j',
   version: 2,
   title: 'Bleeding after gastric dissection',
+  population: 'Patients of a test.',
   outcome: {
     kind: 'total',
     total: 4,
@@ -47,6 +48,7 @@ const bare = (rule: string, outcome: ScoreFinding['outcome']): ScoreFinding => (
   rule,
   version: 1,
   title: 'A score',
+  population: 'Patients of a test.',
   outcome,
   remarks: [],
 });

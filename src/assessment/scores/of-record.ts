@@ -29,7 +29,8 @@ export function assessScores(
 
 function findingOf(score: RecordScore, known: Known): ScoreFinding {
   const { rule, refused, told, remarks } = score;
-  const head = { rule: rule.id, version: rule.version, title: rule.title };
+  const { id, version, title, population } = rule;
+  const head = { rule: id, version, title, population };
   const because = refused?.(known);
   if (because !== undefined) {
     return { ...head, outcome: { kind: 'refused', because }, remarks: [] };
