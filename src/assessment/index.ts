@@ -11,6 +11,14 @@ export { CLASSIFICATION_RULES } from './classifications/classification-rules.js'
 export { CURABILITY_RULES } from './curability/rule-sets.js';
 export { type DefectCircumference, defectCircumference } from './defect-circumference.js';
 export { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
+export type {
+  Afterwards,
+  BleedingFinding,
+  EventGrades,
+  GradeFinding,
+  GradeOutcome,
+} from './events/afterwards.js';
+export { assessEvents } from './events/assess-events.js';
 export { QUANTITY_RULES } from './quantities/quantity-rules.js';
 export { SCORE_RULES } from './scores/score-rules.js';
 export { specimenAreaCm2 } from './specimen-area.js';

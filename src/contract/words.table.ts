@@ -382,6 +382,7 @@ export const REVIEW_CHECKS = [
   'PC-47',
   'CC-04',
   'CC-08',
+  'CC-10',
   'CC-12',
   'CC-13',
   'CC-15',

@@ -1,4 +1,4 @@
-export { addMonths, isCalendarDate } from './calendar.js';
+export { addDays, addMonths, daysBetween, isCalendarDate } from './calendar.js';
 export { CAUTION } from './caution.js';
 export type { Basis, Citation } from './citation.js';
 export { determined, type Finding, indeterminate } from './finding.js';

@@ -77,6 +77,10 @@ export const BIBLIOGRAPHY = {
     citation: 'Dig Dis Sci 2024, European validation of the BEST-J score, n = 161',
     about: 'bleeding within 28 days',
   },
+  wjg2014: {
+    citation: 'World J Gastroenterol 2014;20:1839',
+    about: 'bleeding after colorectal dissection, from 6 hours to 30 days',
+  },
   albouys2024: {
     citation: 'Albouys J et al. Endoscopy 2024;56:110-118, doi 10.1055/a-2189-0807',
     about: 'Limoges score: bleeding after colorectal dissection',
@@ -177,6 +181,18 @@ export const BIBLIOGRAPHY = {
   oesophagusReview2024: {
     citation: 'Clin Endosc 2024;57:5',
     about: 'review of follow-up after resection of squamous cancer of the oesophagus',
+  },
+  gastricAdenomaSurvey2025: {
+    citation: 'Survey of 130 gastroenterologists in Korea, 2025 (journal not noted)',
+    about: 'follow-up after resection of low-grade adenomas of the stomach, as practised',
+  },
+  helicobacterConsensus: {
+    citation: 'Consensus report on Helicobacter pylori, Gut (year not noted)',
+    about: 'eradication after resection of a gastric neoplasia',
+  },
+  secondLook: {
+    citation: 'Dig Endosc 2015;27:279; Chin J GI Surg 2019',
+    about: 'second endoscopy after dissection in the stomach: three randomised trials',
   },
   tubeArea2016: {
     citation: 'Gut 2016;65 suppl 1:A173',

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import type { ReviewRemark } from '../../../src/assessment/assessment.js';
+import { AFTER_CHECKS } from '../../../src/assessment/events/after-checks.table.js';
 import { DRUG_CHECKS } from '../../../src/assessment/review/drug-checks.table.js';
 import type { ReviewContext } from '../../../src/assessment/review/facts.js';
 import { CASE_CHECKS, reviewCase } from '../../../src/assessment/review/review-case.js';
@@ -174,7 +175,8 @@ describe(`the ${published.work}`, () => {
   });
 
   it('are ids that a unit can switch off, each of them', () => {
-    expect([...new Set(ROWS.map(({ check }) => check))].sort()).toEqual([...REVIEW_CHECKS].sort());
+    const rows = [...ROWS, ...AFTER_CHECKS];
+    expect([...new Set(rows.map(({ check }) => check))].sort()).toEqual([...REVIEW_CHECKS].sort());
   });
 });
 
