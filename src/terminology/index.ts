@@ -21,13 +21,14 @@ export {
   COMPUTATIONS,
   INJECTED_MIXTURE,
   REPORT_KINDS,
+  REPORT_STANDING,
   REQUEST_KINDS,
   SPECIMEN_PROCESSING,
   SPECIMEN_TYPE,
   STRICTURE_FLAGS,
   TEAM_FUNCTIONS,
 } from './kinds.js';
-export { lesionCondition } from './lesion-condition.js';
+export { lesionByHistology, lesionCondition } from './lesion-condition.js';
 export type { Licences } from './licences.js';
 export { ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE, HYBRID_ESD } from './procedures.js';
 export { STRUCTURE } from './structure.js';

@@ -41,6 +41,9 @@ export const REPORT_KINDS = {
   ),
 } as const;
 
+/** Whether the findings of a report are those of the record. */
+export const REPORT_STANDING = setRefs('report-standing');
+
 /** Our requests; histopathology is asked for by the LOINC code of the report that answers it. */
 export const REQUEST_KINDS = setRefs('request-kind', {
   'histopathology-esd': { open: ['doc-surgical-pathology-study'] },

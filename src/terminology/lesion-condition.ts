@@ -1,4 +1,4 @@
-import type { BIOPSY_RESULTS, Organ, Site } from '../contract/index.js';
+import type { BIOPSY_RESULTS, Organ, PathologyFields, Site } from '../contract/index.js';
 import { type CodeRef, localDisplay, localRef } from './code-ref.js';
 import {
   type Behaviour,
@@ -9,6 +9,8 @@ import {
 } from './lesion-codes.table.js';
 
 type BiopsyResult = (typeof BIOPSY_RESULTS)[number];
+type Findings = NonNullable<PathologyFields['findings']>;
+type Histology = NonNullable<Findings['histology']>;
 
 /**
  * Behaviour by biopsy, as the digit behind the stroke of ICD-O-3 morphology has it: 8148/2 and
@@ -46,6 +48,53 @@ const BEHAVIOUR_TEXT: Readonly<Record<Behaviour, string>> = {
  */
 export function lesionCondition(organ: Organ, biopsyResult?: BiopsyResult, site?: Site): CodeRef {
   const behaviour = biopsyResult === undefined ? 'uncertain' : BIOPSY_BEHAVIOUR[biopsyResult];
+  return conditionOf(behaviour, organ, site);
+}
+
+/**
+ * The lesion as a Condition once the specimen was read. A carcinoma that is in situ by its pT, or
+ * by its layer where the lineage calls that layer in situ, has the code of a carcinoma in situ; a
+ * lesion without a tumour has no code of one.
+ *
+ * Source: pTis of the UICC TNM and category D00 to D09 of ICD-10, from memory; behaviour as for biopsies.
+ */
+export function lesionByHistology(
+  organ: Organ,
+  { histology, tumour, depth, pT }: Findings & { readonly histology: Histology },
+  site?: Site,
+): CodeRef {
+  if (histology === 'none') {
+    return {
+      ...localRef({ set: 'lesion-type', code: 'dissected-lesion' }),
+      text: `No dysplasia and no tumour: ${localDisplay('gi-subsite', site ?? organ)}`,
+    };
+  }
+  const isInSitu =
+    pT === undefined
+      ? depth !== undefined && tumour !== undefined && IN_SITU[tumour] === depth
+      : pT === 'pTis';
+  const behaviour = HISTOLOGY_BEHAVIOUR[histology];
+  return conditionOf(behaviour === 'malignant' && isInSitu ? 'in-situ' : behaviour, organ, site);
+}
+
+/** Layers that are in situ in the TNM: squamous within the epithelium, colorectal in the mucosa. */
+const IN_SITU: Readonly<Partial<Record<string, Findings['depth']>>> = {
+  squamous: 'ep',
+  colorectal: 'm',
+};
+
+/** As the behaviour by biopsy; what stands outside of the order of dysplasia is uncertain. */
+const HISTOLOGY_BEHAVIOUR: Readonly<Record<Exclude<Histology, 'none'>, Behaviour>> = {
+  indefinite: 'uncertain',
+  'low-grade-dysplasia': 'benign',
+  'high-grade-dysplasia': 'in-situ',
+  carcinoma: 'malignant',
+  'neuroendocrine-tumour': 'uncertain',
+  'other-tumour': 'uncertain',
+  'not-assessable': 'uncertain',
+};
+
+function conditionOf(behaviour: Behaviour, organ: Organ, site: Site | undefined): CodeRef {
   const snomed = ORGAN_SNOMED[organ][behaviour];
   const isBorder = site !== undefined && BORDER_SITES.includes(site);
   const icd10 = site === undefined ? ORGAN_ICD10[organ] : SITE_ICD10[site];

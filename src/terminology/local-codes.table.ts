@@ -282,6 +282,24 @@ export const LOCAL_CODES = {
       definition:
         'High-grade intraepithelial neoplasia, carcinoma in situ included (Vienna 4.1 to 4.3).',
     },
+    carcinoma: {
+      display: 'Carcinoma',
+      definition:
+        'Carcinoma as the pathologist calls it, within the mucosa or deeper (Vienna 4.4 and 5).',
+    },
+    'neuroendocrine-tumour': {
+      display: 'Neuroendocrine tumour',
+      definition: 'Well-differentiated neuroendocrine tumour.',
+    },
+    'other-tumour': {
+      display: 'Other tumour',
+      definition:
+        'Tumour of the wall or of another kind, outside of the order from dysplasia to carcinoma.',
+    },
+    'not-assessable': {
+      display: 'Histology not assessable',
+      definition: 'Tissue does not allow an answer.',
+    },
   },
   'differentiation-type': {
     differentiated: {
@@ -1129,6 +1147,241 @@ export const LOCAL_CODES = {
     'published-rate-upper': {
       display: 'Upper limit of published rate',
       definition: 'Upper limit of the published interval of the rate, %.',
+    },
+    'specimen-handling': {
+      display: 'Specimen in the laboratory',
+      definition:
+        'How the laboratory was told that the specimen was taken, how many pieces came and how they were cut.',
+    },
+    'specimen-procedure': {
+      display: 'Procedure as told to the laboratory',
+      definition: 'Procedure by which the specimen was taken as the laboratory was told.',
+    },
+    'pieces-received': {
+      display: 'Pieces received',
+      definition: 'Number of pieces that reached the laboratory.',
+    },
+    'slice-interval': {
+      display: 'Interval of slices',
+      definition: 'Distance between two cuts through the specimen.',
+    },
+    'fixed-specimen-dimensions': {
+      display: 'Dimensions of fixed specimen',
+      definition:
+        'Long axis, short axis and thickness of the specimen as the laboratory measured it.',
+    },
+    'piece-findings': {
+      display: 'Findings in piece',
+      definition: 'What the pathologist measured and found in one piece of a specimen.',
+    },
+    'specimen-tumour-kind': {
+      display: 'Lineage of tumour',
+      definition: 'Kind of epithelium from which the tumour arises by the pathologist.',
+    },
+    'specimen-site': {
+      display: 'Site of tumour by pathology',
+      definition: 'Site of the tumour as the pathologist names it.',
+    },
+    'specimen-paris-type': {
+      display: 'Macroscopic type on specimen',
+      definition: 'Paris type as seen on the specimen.',
+    },
+    'tumour-dimensions': {
+      display: 'Tumour dimensions',
+      definition: 'Axes of the tumour on the fixed specimen.',
+    },
+    'tumour-length': {
+      display: 'Tumour length',
+      definition: 'Long axis of the tumour on the fixed specimen.',
+    },
+    'tumour-width': {
+      display: 'Tumour width',
+      definition: 'Axis of the tumour at right angles to the long one.',
+    },
+    histology: {
+      display: 'Most advanced histology',
+      definition: 'The most advanced part of the lesion, from no dysplasia to carcinoma.',
+    },
+    'histologic-type': {
+      display: 'Histological type',
+      definition: 'Type of the tumour by the WHO classification.',
+    },
+    'polyp-type': {
+      display: 'Type of polyp',
+      definition: 'Kind of colorectal polyp in which the finding lies.',
+    },
+    differentiation: {
+      display: 'Differentiation',
+      definition: 'Grade of the predominant part of a carcinoma.',
+    },
+    'gastric-type': {
+      display: 'Gastric type',
+      definition: 'Predominant type of a gastric tumour in the Japanese grouping.',
+    },
+    'undifferentiated-length': {
+      display: 'Length of undifferentiated part',
+      definition: 'Undifferentiated part of a gastric tumour, lengths of several areas added up.',
+    },
+    'undifferentiated-in-submucosa': {
+      display: 'Undifferentiated part in submucosa',
+      definition:
+        'Whether an undifferentiated or mucinous part lies within the submucosal invasion.',
+    },
+    'invasion-depth': {
+      display: 'Depth of invasion',
+      definition: 'Deepest layer of the wall that the tumour reaches.',
+    },
+    'barrett-layer': {
+      display: 'Layer of double mucosa',
+      definition: 'Layer of a Barrett mucosa with double muscularis mucosae.',
+    },
+    'submucosal-invasion-width': {
+      display: 'Width of submucosal invasion',
+      definition: 'Width of the invasion in the submucosa.',
+    },
+    'lymphatic-invasion': {
+      display: 'Lymphatic invasion',
+      definition: 'Tumour within lymphatic vessels.',
+    },
+    'venous-invasion': {
+      display: 'Venous invasion',
+      definition: 'Tumour within veins.',
+    },
+    'lymphovascular-invasion': {
+      display: 'Lymphovascular invasion',
+      definition: 'Tumour within lymphatic vessels or veins, both together.',
+    },
+    'perineural-invasion': {
+      display: 'Perineural invasion',
+      definition: 'Tumour along nerves.',
+    },
+    'tumour-budding': {
+      display: 'Tumour budding',
+      definition: 'Grade of budding at the invasive front.',
+    },
+    'bud-count': {
+      display: 'Number of buds',
+      definition: 'Buds in the hot spot of 0.785 mm2.',
+    },
+    'margin-distance': {
+      display: 'Distance to margin',
+      definition: 'Shortest distance from the tumour to the margin.',
+    },
+    'margin-carcinoma': {
+      display: 'Carcinoma at margin',
+      definition: 'Whether carcinoma reaches the margin.',
+    },
+    'margin-dysplasia': {
+      display: 'Dysplasia at margin',
+      definition: 'Whether dysplasia reaches the margin.',
+    },
+    'piece-lateral-margin-carcinoma': {
+      display: 'Carcinoma at horizontal margin of piece',
+      definition: 'Whether carcinoma reaches the horizontal margin of the piece.',
+    },
+    'piece-lateral-margin-dysplasia': {
+      display: 'Dysplasia at horizontal margin of piece',
+      definition: 'Whether dysplasia reaches the horizontal margin of the piece.',
+    },
+    'piece-lateral-margin-distance': {
+      display: 'Distance to horizontal margin of piece',
+      definition: 'Shortest distance from the tumour to the horizontal margin of the piece.',
+    },
+    'piece-vertical-margin-carcinoma': {
+      display: 'Carcinoma at vertical margin of piece',
+      definition: 'Whether carcinoma reaches the vertical margin of the piece.',
+    },
+    'piece-vertical-margin-dysplasia': {
+      display: 'Dysplasia at vertical margin of piece',
+      definition: 'Whether dysplasia reaches the vertical margin of the piece.',
+    },
+    'piece-vertical-margin-distance': {
+      display: 'Distance to vertical margin of piece',
+      definition: 'Shortest distance from the tumour to the vertical margin of the piece.',
+    },
+    'resection-status': {
+      display: 'Resection status',
+      definition: 'Residual tumour by pieces and margins, as this project derives it.',
+    },
+    'stated-resection-status': {
+      display: 'Resection status as reported',
+      definition: 'Residual tumour as the pathologist states it.',
+    },
+    'pathological-t': {
+      display: 'Pathological T category',
+      definition: 'Category of the primary tumour after resection.',
+    },
+    'tnm-edition': {
+      display: 'Edition of TNM',
+      definition: 'Edition of the UICC TNM by which a category was given.',
+    },
+    'barrett-mucosa': {
+      display: 'Barrett mucosa on specimen',
+      definition: 'Whether the specimen holds Barrett mucosa.',
+    },
+    'intestinal-metaplasia': {
+      display: 'Intestinal metaplasia',
+      definition: 'Intestinal metaplasia of the mucosa around the lesion.',
+    },
+    'metaplasia-site': {
+      display: 'Site of metaplasia',
+      definition: 'Part of the stomach in which metaplasia was found.',
+    },
+    'gastric-atrophy': {
+      display: 'Atrophy of gastric mucosa',
+      definition: 'Atrophy of the mucosa around the lesion.',
+    },
+    'atrophy-site': {
+      display: 'Site of atrophy',
+      definition: 'Part of the stomach in which atrophy was found.',
+    },
+    'olga-stage': {
+      display: 'OLGA stage',
+      definition: 'Stage of atrophy.',
+    },
+    'olgim-stage': {
+      display: 'OLGIM stage',
+      definition: 'Stage of intestinal metaplasia.',
+    },
+    'helicobacter-histology': {
+      display: 'Helicobacter pylori in sections',
+      definition: 'Whether Helicobacter pylori was seen in the sections.',
+    },
+    'autoimmune-gastritis': {
+      display: 'Autoimmune gastritis',
+      definition: 'Whether the mucosa shows autoimmune gastritis.',
+    },
+    'special-stains': {
+      display: 'Special stains',
+      definition: 'Stains used beyond the routine one.',
+    },
+    'p53-pattern': {
+      display: 'p53 pattern',
+      definition: 'Pattern of p53 in immunohistochemistry.',
+    },
+    'mismatch-repair': {
+      display: 'Mismatch repair',
+      definition: 'Mismatch repair by immunohistochemistry.',
+    },
+    microsatellites: {
+      display: 'Microsatellites',
+      definition: 'State of microsatellites.',
+    },
+    'her2-score': {
+      display: 'HER2 score',
+      definition: 'Score of HER2 in immunohistochemistry.',
+    },
+    'her2-amplified': {
+      display: 'HER2 amplified',
+      definition: 'Whether HER2 is amplified by in situ hybridisation.',
+    },
+    'ki-67-share': {
+      display: 'Ki-67 share',
+      definition: 'Share of tumour cells with Ki-67.',
+    },
+    'report-standing': {
+      display: 'Standing of report',
+      definition: 'Whether the findings of a report are those of the record.',
     },
   },
   'margin-status': {
@@ -2593,6 +2846,15 @@ export const LOCAL_CODES = {
       display: 'Sum of segment scores',
       definition: 'Sum of the three segment scores of the Boston bowel preparation scale.',
     },
+    'resection-status': {
+      display: 'Resection status by pieces and margins',
+      definition:
+        'R0, R1, R2 or RX from the integrity of the resection and the state of both margins.',
+    },
+    'vessel-invasion': {
+      display: 'Vessel invasion of either kind',
+      definition: 'Lymphatic and venous invasion taken together.',
+    },
   },
   'report-kind': {
     'endoscopy-report': {
@@ -2842,6 +3104,595 @@ export const LOCAL_CODES = {
     'very-difficult': {
       display: 'Very difficult',
       definition: 'Dissection expected to be very difficult by the named score.',
+    },
+  },
+  'report-standing': {
+    'another-in-force': {
+      display: 'Another report is in force',
+      definition: 'The findings of the record are those of another report on the same specimen.',
+    },
+  },
+  'report-origin': {
+    transcribed: {
+      display: 'Transcribed report',
+      definition:
+        'Report that this service wrote from what the note system sent; the laboratory keeps its own.',
+    },
+  },
+  'amendment-reason': {
+    'further-sections': {
+      display: 'Further sections',
+      definition: 'More of the specimen was cut and read.',
+    },
+    'further-stains': {
+      display: 'Further stains',
+      definition: 'More stains or tests were done.',
+    },
+    'second-opinion': {
+      display: 'Second opinion',
+      definition: 'Another pathologist was asked.',
+    },
+    'transcription-error': {
+      display: 'Error of transcription',
+      definition: 'What was seen is as before, but was written down wrongly.',
+    },
+    'wrong-finding': {
+      display: 'Wrong finding',
+      definition: 'A finding was put right.',
+    },
+    'wrong-specimen': {
+      display: 'Wrong specimen',
+      definition: 'The report was on another specimen.',
+    },
+  },
+  'specimen-procedure': {
+    esd: {
+      display: 'Endoscopic submucosal dissection',
+      definition: 'Specimen of a dissection.',
+    },
+    'hybrid-esd': {
+      display: 'Hybrid endoscopic submucosal dissection',
+      definition: 'Specimen of a dissection finished with a snare.',
+    },
+    emr: {
+      display: 'Endoscopic mucosal resection',
+      definition: 'Specimen of a mucosal resection with a snare.',
+    },
+    polypectomy: {
+      display: 'Polypectomy',
+      definition: 'Specimen of a polypectomy.',
+    },
+    other: {
+      display: 'Other procedure',
+      definition: 'Specimen of a procedure that is none of the others.',
+    },
+  },
+  'special-stain': {
+    'elastic-fibres': {
+      display: 'Stain of elastic fibres',
+      definition: 'Shows the walls of veins.',
+    },
+    podoplanin: {
+      display: 'Podoplanin',
+      definition: 'Shows lymphatic vessels.',
+    },
+    cd31: {
+      display: 'CD31',
+      definition: 'Shows endothelium.',
+    },
+    cd34: {
+      display: 'CD34',
+      definition: 'Shows endothelium.',
+    },
+    desmin: {
+      display: 'Desmin',
+      definition: 'Shows the muscularis mucosae.',
+    },
+    cytokeratin: {
+      display: 'Cytokeratin',
+      definition: 'Shows epithelium.',
+    },
+    helicobacter: {
+      display: 'Stain of Helicobacter',
+      definition: 'Shows Helicobacter pylori.',
+    },
+  },
+  'polyp-type': {
+    adenoma: {
+      display: 'Adenoma',
+      definition: 'Tubular, tubulovillous or villous adenoma.',
+    },
+    'sessile-serrated': {
+      display: 'Sessile serrated lesion',
+      definition: 'Serrated lesion with distorted crypt base.',
+    },
+    'traditional-serrated': {
+      display: 'Traditional serrated adenoma',
+      definition: 'Serrated adenoma with ectopic crypts.',
+    },
+    hyperplastic: {
+      display: 'Hyperplastic polyp',
+      definition: 'Serrated polyp without distorted crypts.',
+    },
+  },
+  'differentiation-grade': {
+    well: {
+      display: 'Well differentiated',
+      definition: 'Glands or keratin as in normal tissue for the most part.',
+    },
+    moderate: {
+      display: 'Moderately differentiated',
+      definition: 'Between well and poorly differentiated.',
+    },
+    poor: {
+      display: 'Poorly differentiated',
+      definition: 'Little likeness to normal tissue.',
+    },
+    signet: {
+      display: 'Signet-ring cell type',
+      definition: 'Predominantly signet-ring cells.',
+    },
+    mucinous: {
+      display: 'Mucinous type',
+      definition: 'Predominantly pools of mucus.',
+    },
+  },
+  'invasion-depth': {
+    ep: {
+      display: 'Epithelium',
+      definition: 'Squamous tumour within the epithelium (m1).',
+    },
+    lpm: {
+      display: 'Lamina propria',
+      definition: 'Squamous tumour in the lamina propria (m2).',
+    },
+    mm: {
+      display: 'Muscularis mucosae',
+      definition: 'Squamous tumour that reaches the muscularis mucosae (m3).',
+    },
+    m: {
+      display: 'Mucosa',
+      definition: 'Tumour of glandular epithelium within the mucosa.',
+    },
+    sm: {
+      display: 'Submucosa',
+      definition: 'Tumour that reaches the submucosa.',
+    },
+    mp: {
+      display: 'Muscle layer',
+      definition: 'Tumour that reaches the muscle layer.',
+    },
+    'not-assessable': {
+      display: 'Depth not assessable',
+      definition: 'Deepest layer cannot be told.',
+    },
+  },
+  'barrett-layer': {
+    m1: {
+      display: 'Barrett m1',
+      definition: 'Within the epithelium.',
+    },
+    m2: {
+      display: 'Barrett m2',
+      definition: 'In the inner muscularis mucosae.',
+    },
+    m3: {
+      display: 'Barrett m3',
+      definition: 'Between the two layers of muscularis mucosae.',
+    },
+    m4: {
+      display: 'Barrett m4',
+      definition: 'In the outer muscularis mucosae.',
+    },
+  },
+  'finding-state': {
+    absent: {
+      display: 'Absent',
+      definition: 'Looked for and not found.',
+    },
+    present: {
+      display: 'Present',
+      definition: 'Found.',
+    },
+    'not-assessable': {
+      display: 'Not assessable',
+      definition: 'Tissue does not allow an answer.',
+    },
+  },
+  'budding-grade': {
+    bd1: {
+      display: 'Bd1',
+      definition: '0 to 4 buds.',
+    },
+    bd2: {
+      display: 'Bd2',
+      definition: '5 to 9 buds.',
+    },
+    bd3: {
+      display: 'Bd3',
+      definition: '10 or more buds.',
+    },
+    'not-assessable': {
+      display: 'Budding not assessable',
+      definition: 'Invasive front does not allow an answer.',
+    },
+  },
+  'resection-status': {
+    r0: {
+      display: 'R0',
+      definition: 'Resected en bloc with both margins free.',
+    },
+    r1: {
+      display: 'R1',
+      definition: 'Tumour at a margin under the microscope.',
+    },
+    r2: {
+      display: 'R2',
+      definition: 'Part of the lesion left in place and seen.',
+    },
+    rx: {
+      display: 'RX',
+      definition:
+        'Neither shown to be free nor to be involved: a margin that cannot be assessed, or several pieces.',
+    },
+  },
+  'primary-tumour': {
+    pTis: {
+      display: 'pTis',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT1: {
+      display: 'pT1',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT1a: {
+      display: 'pT1a',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT1b: {
+      display: 'pT1b',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT2: {
+      display: 'pT2',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pTX: {
+      display: 'pTX',
+      definition: 'Primary tumour that cannot be assessed.',
+    },
+  },
+  'tnm-edition': {
+    '8': {
+      display: 'UICC TNM 8th edition',
+      definition: 'Eighth edition.',
+    },
+    '9': {
+      display: 'UICC TNM 9th edition',
+      definition: 'Ninth edition.',
+    },
+  },
+  'intestinal-metaplasia': {
+    none: {
+      display: 'No intestinal metaplasia',
+      definition: 'Looked for and not found.',
+    },
+    complete: {
+      display: 'Complete intestinal metaplasia',
+      definition: 'Of small-bowel type.',
+    },
+    incomplete: {
+      display: 'Incomplete intestinal metaplasia',
+      definition: 'Of large-bowel type or mixed.',
+    },
+    'type-not-told': {
+      display: 'Intestinal metaplasia',
+      definition: 'Type is not told.',
+    },
+  },
+  'atrophy-grade': {
+    none: {
+      display: 'No atrophy',
+      definition: 'Looked for and not found.',
+    },
+    mild: {
+      display: 'Mild atrophy',
+      definition: 'First of three grades.',
+    },
+    moderate: {
+      display: 'Moderate atrophy',
+      definition: 'Second of three grades.',
+    },
+    severe: {
+      display: 'Severe atrophy',
+      definition: 'Third of three grades.',
+    },
+  },
+  'stomach-part': {
+    antrum: {
+      display: 'Antrum',
+      definition: 'Antrum, angulus included.',
+    },
+    corpus: {
+      display: 'Corpus',
+      definition: 'Body of the stomach.',
+    },
+  },
+  'gastritis-stage': {
+    '0': {
+      display: 'Stage 0',
+      definition: 'Lowest stage of OLGA or OLGIM.',
+    },
+    I: {
+      display: 'Stage I',
+      definition: 'First stage of OLGA or OLGIM.',
+    },
+    II: {
+      display: 'Stage II',
+      definition: 'Second stage of OLGA or OLGIM.',
+    },
+    III: {
+      display: 'Stage III',
+      definition: 'Third stage of OLGA or OLGIM.',
+    },
+    IV: {
+      display: 'Stage IV',
+      definition: 'Highest stage of OLGA or OLGIM.',
+    },
+  },
+  'p53-pattern': {
+    'wild-type': {
+      display: 'Wild-type pattern',
+      definition: 'Scattered cells of varying intensity.',
+    },
+    overexpressed: {
+      display: 'Overexpressed',
+      definition: 'Strong in almost all nuclei.',
+    },
+    lost: {
+      display: 'Lost',
+      definition: 'In no tumour cell.',
+    },
+    cytoplasmic: {
+      display: 'Cytoplasmic',
+      definition: 'In the cytoplasm.',
+    },
+  },
+  'mismatch-repair': {
+    proficient: {
+      display: 'Proficient',
+      definition: 'No protein of mismatch repair is lost.',
+    },
+    deficient: {
+      display: 'Deficient',
+      definition: 'At least one protein of mismatch repair is lost.',
+    },
+  },
+  microsatellites: {
+    stable: {
+      display: 'Stable',
+      definition: 'No instability.',
+    },
+    'unstable-low': {
+      display: 'Low instability',
+      definition: 'Instability in one of the markers.',
+    },
+    'unstable-high': {
+      display: 'High instability',
+      definition: 'Instability in several of the markers.',
+    },
+  },
+  'her2-score': {
+    '0': {
+      display: 'HER2 0',
+      definition: 'No or hardly any stain.',
+    },
+    '1+': {
+      display: 'HER2 1+',
+      definition: 'Faint stain.',
+    },
+    '2+': {
+      display: 'HER2 2+',
+      definition: 'Weak to moderate stain.',
+    },
+    '3+': {
+      display: 'HER2 3+',
+      definition: 'Strong stain.',
+    },
+  },
+  'histological-type': {
+    'squamous-intraepithelial-neoplasia': {
+      display: 'Squamous intraepithelial neoplasia',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'squamous-cell-carcinoma': {
+      display: 'Squamous cell carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'basaloid-squamous-cell-carcinoma': {
+      display: 'Basaloid squamous cell carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'spindle-cell-squamous-cell-carcinoma': {
+      display: 'Spindle cell squamous cell carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'verrucous-squamous-cell-carcinoma': {
+      display: 'Verrucous squamous cell carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'adenosquamous-carcinoma': {
+      display: 'Adenosquamous carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'glandular-intraepithelial-neoplasia': {
+      display: 'Glandular intraepithelial neoplasia',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'tubular-adenoma': {
+      display: 'Tubular adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'tubulovillous-adenoma': {
+      display: 'Tubulovillous adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'villous-adenoma': {
+      display: 'Villous adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'pyloric-gland-adenoma': {
+      display: 'Pyloric gland adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'foveolar-type-adenoma': {
+      display: 'Foveolar-type adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'oxyntic-gland-adenoma': {
+      display: 'Oxyntic gland adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'sessile-serrated-lesion': {
+      display: 'Sessile serrated lesion',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'traditional-serrated-adenoma': {
+      display: 'Traditional serrated adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'unclassified-serrated-adenoma': {
+      display: 'Unclassified serrated adenoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'hyperplastic-polyp': {
+      display: 'Hyperplastic polyp',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'fundic-gland-polyp': {
+      display: 'Fundic gland polyp',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'inflammatory-polyp': {
+      display: 'Inflammatory polyp',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'hamartomatous-polyp': {
+      display: 'Hamartomatous polyp',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    adenocarcinoma: {
+      display: 'Adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'tubular-adenocarcinoma': {
+      display: 'Tubular adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'papillary-adenocarcinoma': {
+      display: 'Papillary adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'mucinous-adenocarcinoma': {
+      display: 'Mucinous adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'signet-ring-cell-carcinoma': {
+      display: 'Signet-ring cell carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'poorly-cohesive-carcinoma': {
+      display: 'Poorly cohesive carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'mixed-adenocarcinoma': {
+      display: 'Mixed adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'carcinoma-with-lymphoid-stroma': {
+      display: 'Carcinoma with lymphoid stroma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'fundic-gland-type-adenocarcinoma': {
+      display: 'Adenocarcinoma of fundic-gland type',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'hepatoid-adenocarcinoma': {
+      display: 'Hepatoid adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'micropapillary-adenocarcinoma': {
+      display: 'Micropapillary adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'serrated-adenocarcinoma': {
+      display: 'Serrated adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'adenoma-like-adenocarcinoma': {
+      display: 'Adenoma-like adenocarcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'medullary-carcinoma': {
+      display: 'Medullary carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'undifferentiated-carcinoma': {
+      display: 'Undifferentiated carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'neuroendocrine-tumour-g1': {
+      display: 'Neuroendocrine tumour G1',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'neuroendocrine-tumour-g2': {
+      display: 'Neuroendocrine tumour G2',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'neuroendocrine-tumour-g3': {
+      display: 'Neuroendocrine tumour G3',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'small-cell-neuroendocrine-carcinoma': {
+      display: 'Small cell neuroendocrine carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'large-cell-neuroendocrine-carcinoma': {
+      display: 'Large cell neuroendocrine carcinoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'mixed-neuroendocrine-non-neuroendocrine-neoplasm': {
+      display: 'Mixed neuroendocrine and non-neuroendocrine neoplasm',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'granular-cell-tumour': {
+      display: 'Granular cell tumour',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    leiomyoma: {
+      display: 'Leiomyoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    lipoma: {
+      display: 'Lipoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    'gastrointestinal-stromal-tumour': {
+      display: 'Gastrointestinal stromal tumour',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    lymphoma: {
+      display: 'Lymphoma',
+      definition: 'Type by the WHO classification, by its name alone.',
+    },
+    melanoma: {
+      display: 'Melanoma',
+      definition: 'Type by the WHO classification, by its name alone.',
     },
   },
 } as const;

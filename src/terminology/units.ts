@@ -18,6 +18,7 @@ function unit(key: UnitKey): Unit {
 /** Units by name; their codes are UCUM. Counts carry an annotation, which equals the unit 1. */
 export const UNITS = {
   mm: unit('unit-mm'),
+  um: unit('unit-um'),
   cm: unit('unit-cm'),
   cm2: unit('unit-cm2'),
   min: unit('unit-min'),

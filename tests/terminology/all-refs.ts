@@ -1,10 +1,11 @@
 import { BIOPSY_RESULTS, ORGANS, SITE_ORGAN, SITES } from '../../src/contract/index.js';
+import { HISTOLOGIES } from '../../src/contract/pathology/words.table.js';
 import type { CodeRef } from '../../src/terminology/index.js';
 import * as terminology from '../../src/terminology/index.js';
 
 /** Every concept that the program can send, by where it stands. */
 export function allRefs(): readonly (readonly [string, CodeRef])[] {
-  return [...refsIn('', terminology), ...lesionRefs()];
+  return [...refsIn('', terminology), ...lesionRefs(), ...readLesionRefs()];
 }
 
 /** The objects of a kind within exported tables, however deep, each with its path. */
@@ -24,6 +25,18 @@ function refsIn(path: string, value: object): readonly (readonly [string, CodeRe
 
 function isCodeRef(value: object): value is CodeRef {
   return 'open' in value && 'text' in value;
+}
+
+/** Lesions after their specimen was read, in situ and not. */
+function readLesionRefs(): readonly (readonly [string, CodeRef])[] {
+  return SITES.flatMap((site) =>
+    HISTOLOGIES.flatMap((histology) =>
+      (['pTis', 'pT1'] as const).map((pT): readonly [string, CodeRef] => [
+        `/lesionByHistology/${site}/${histology}/${pT}`,
+        terminology.lesionByHistology(SITE_ORGAN[site], { histology, pT }, site),
+      ]),
+    ),
+  );
 }
 
 function lesionRefs(): readonly (readonly [string, CodeRef])[] {

@@ -1,19 +1,30 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readLocalCodeRows } from '../../scripts/terminology/read-csv.js';
+import { HISTOLOGICAL_TYPES } from '../../src/contract/pathology/histological-types.table.js';
+import * as pathology from '../../src/contract/pathology/words.table.js';
 import * as contract from '../../src/contract/words.table.js';
 import { type CodeRef, WORD_CODES } from '../../src/terminology/index.js';
 
 const localCodes = new Set(readLocalCodeRows().map(({ set, code }) => `${set}#${code}`));
 
-const EXPORTED: Readonly<Record<string, unknown>> = contract;
+const EXPORTED: Readonly<Record<string, unknown>> = {
+  ...contract,
+  ...pathology,
+  HISTOLOGICAL_TYPES,
+};
 
 /** What a unit chooses for itself: no case tells it, and no record holds it. */
 const OF_THE_UNIT = ['STRICTURE_PROPHYLAXIS_READINGS', 'ANTITHROMBOTIC_EDITIONS', 'REVIEW_CHECKS'];
 
+/** The status of a DiagnosticReport, which R4 codes itself. */
+const OF_THE_REPORT = ['REPORT_STATUSES'];
+
 /** The word lists of the contract; what it holds as objects stands there as lists as well. */
 const LISTS = Object.entries(EXPORTED).flatMap(([name, words]) =>
-  Array.isArray(words) && !OF_THE_UNIT.includes(name) ? [{ name, words: words.map(String) }] : [],
+  Array.isArray(words) && ![...OF_THE_UNIT, ...OF_THE_REPORT].includes(name)
+    ? [{ name, words: words.map(String) }]
+    : [],
 );
 const TABLES: readonly Readonly<Record<string, CodeRef>>[] = Object.values(WORD_CODES);
 

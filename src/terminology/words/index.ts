@@ -2,6 +2,7 @@ import { BEFORE_WORDS } from './before.js';
 import { DISSECTION_WORDS } from './dissection.js';
 import { EQUIPMENT_WORDS } from './equipment.js';
 import { LESION_WORDS } from './lesion.js';
+import { PATHOLOGY_WORDS } from './pathology.js';
 import { RESULT_WORDS } from './result.js';
 import { SITE_WORDS } from './sites.js';
 
@@ -15,4 +16,5 @@ export const WORD_CODES = {
   ...EQUIPMENT_WORDS,
   ...DISSECTION_WORDS,
   ...RESULT_WORDS,
+  ...PATHOLOGY_WORDS,
 } as const;
