@@ -7,11 +7,13 @@ import { toCurabilityQuestion } from './curability/from-record.js';
 import type { RuleSetId } from './curability/rule-sets.js';
 import { defectCircumference } from './defect-circumference.js';
 import { dissectionMin, procedureMin, speedCm2PerH } from './dissection-speed.js';
+import { resectionStatus } from './resection-status.js';
 import { missingElements } from './review/missing-elements.js';
 import { reviewCase } from './review/review-case.js';
 import { assessScores } from './scores/of-record.js';
 import { specimenAreaCm2 } from './specimen-area.js';
 import { strictureRisk } from './stricture-risk.js';
+import { vesselInvasion } from './vessel-invasion.js';
 
 /** Version of all rules of this folder; rises with every change of a rule. */
 const RULES_VERSION = '1';
@@ -47,11 +49,19 @@ export function assess({ fields, report }: Known, unit: UnitSettings): Assessmen
     speedCm2PerH: speed,
     defectCircumference: circumference,
     ...(risk === undefined ? {} : { strictureRisk: risk }),
+    ...(report === undefined
+      ? {}
+      : {
+          specimen: {
+            resectionStatus: resectionStatus(fields, report),
+            vesselInvasion: vesselInvasion(report),
+          },
+        }),
     curability: assessCurability(
       question,
       lesion.organ,
       chosenFor(lesion.organ, unit),
-      report === undefined,
+      report?.report.status !== 'final',
     ),
     scores: assessScores(fields, report, japaneseGastricClass(lesion.organ, question)),
     review: reviewCase(

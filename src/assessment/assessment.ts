@@ -1,8 +1,10 @@
 import type { Citation, Finding } from '../kernel/index.js';
 import type { Figure, Rate } from '../rules/index.js';
 import type { DefectCircumference } from './defect-circumference.js';
+import type { ResectionStatus } from './resection-status.table.js';
 import type { MissingElement } from './review/missing-elements.js';
 import type { StrictureRisk } from './stricture-risk.js';
+import type { VesselInvasion } from './vessel-invasion.js';
 
 /** What a case means; plain JSON, numbers unrounded. */
 export interface Assessment {
@@ -14,6 +16,11 @@ export interface Assessment {
   readonly defectCircumference: Finding<DefectCircumference>;
   /** Absent for an organ without a published threshold. */
   readonly strictureRisk?: Finding<StrictureRisk>;
+  /** What the report on the specimen means; absent while there is none. */
+  readonly specimen?: {
+    readonly resectionStatus: Finding<ResectionStatus>;
+    readonly vesselInvasion: Finding<VesselInvasion>;
+  };
   readonly curability: Curability;
   /** The published scores that concern the organ; empty for an organ without one. */
   readonly scores: readonly ScoreFinding[];
@@ -57,7 +64,7 @@ export type VerdictOutcome =
       readonly kind: 'indeterminate';
       /** Fields of the question to the rule set, in the order of its table. */
       readonly missing: readonly string[];
-      /** Present while the case has no pathology report. */
+      /** Present while the case has no final pathology report. */
       readonly awaits?: 'pathology';
     };
 

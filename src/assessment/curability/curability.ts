@@ -14,7 +14,7 @@ import { USUALLY, type Usually, WHO_DECIDES } from './usually.table.js';
  * Indeterminate: where the fields that are missing leave more than one class.
  *
  * @param told fields of a `CurabilityQuestion`
- * @param awaitsPathology whether a report on the specimen is still to come
+ * @param awaitsPathology whether the final report on the specimen is still to come
  */
 export function assessCurability(
   told: Told,
