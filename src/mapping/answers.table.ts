@@ -1,4 +1,4 @@
-import type { ItemKey } from './findings.table.js';
+import type { ItemKey } from './finding-row.js';
 
 /** What an answer of a rule rests on, among the Observations of the case. */
 type Inputs = readonly ItemKey[];

@@ -3,7 +3,7 @@ import type { Finding } from '../kernel/index.js';
 import { COMPUTATIONS, STRICTURE_FLAGS, STRUCTURE } from '../terminology/index.js';
 import { type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
-import type { ItemKey } from './findings.table.js';
+import type { ItemKey } from './finding-row.js';
 import { type ObservationContent, specimenReference, toObservation } from './observation.js';
 import { cannotHaveSpecimen } from './specimen.js';
 import { computed, measured, type Unit } from './values.js';

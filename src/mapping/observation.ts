@@ -2,7 +2,7 @@ import type { CodeableConcept, Observation, ObservationComponent, Reference } fr
 import { ITEMS, STRUCTURE } from '../terminology/index.js';
 import { head, type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
-import type { FindingRow, ItemKey } from './findings.table.js';
+import type { FindingRow, ItemKey } from './finding-row.js';
 
 /** What distinguishes one Observation of a case from another. */
 export interface ObservationParts {

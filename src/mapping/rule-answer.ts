@@ -3,7 +3,7 @@ import type { Shown } from '../assessment/index.js';
 import { type Citation, invariant } from '../kernel/index.js';
 import { type CodeRef, RULES } from '../terminology/index.js';
 import { type MappingContext, toResource } from './context.js';
-import type { ItemKey } from './findings.table.js';
+import type { ItemKey } from './finding-row.js';
 import type { ObservationContent } from './observation.js';
 
 /** A named rule, as a verdict or a score carries it. */

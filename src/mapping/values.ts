@@ -10,10 +10,10 @@ const PRECISION = 'http://hl7.org/fhir/StructureDefinition/quantity-precision';
 /**
  * A value as the sender measured it, with the decimals that it was sent with.
  *
- * @param pointer JSON Pointer of the value in the case
+ * @param pointer JSON Pointer of the value in its message
  */
 export function measured(
-  context: MappingContext,
+  context: Pick<MappingContext, 'decimals'>,
   pointer: string,
   value: number,
   unit: Unit,
@@ -34,9 +34,9 @@ export function computed(value: number, decimals: number, unit: Unit): Quantity 
 }
 
 /**
- * What stands at a JSON Pointer of a parsed case.
+ * What stands at a JSON Pointer of a parsed message.
  *
- * @returns undefined where the case does not tell
+ * @returns undefined where the message does not tell
  */
 export function valueAt(fields: object, pointer: string): unknown {
   return pointer
