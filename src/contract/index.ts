@@ -1,3 +1,4 @@
+export { type AsOfFields, asOfSchema, REASON_WORD } from './as-of/as-of.js';
 export { type CaseFields, caseSchema } from './case/case.js';
 export { CROSS_CHECKS } from './case/cross-checks.js';
 export {
@@ -17,6 +18,7 @@ export {
   type AdverseEventKind,
   EVENT_KINDS,
   type EventKind,
+  GRADES,
 } from './event/words.table.js';
 export {
   checkExaminationAgainstCase,
@@ -25,6 +27,8 @@ export {
 export { EXAMINATION_CHECKS } from './examination/cross-checks.js';
 export { type ExaminationFields, examinationSchema } from './examination/examination.js';
 export { type ExaminationMessage, parseExamination } from './examination/parse-examination.js';
+export { ROUTE_ORGANS, type Route } from './examination/words.table.js';
+export { WEEKDAYS, type Weekday } from './follow-up-choices.table.js';
 export {
   parseKeyList,
   ROLES,
@@ -34,6 +38,7 @@ export {
   writeKeyList,
 } from './key-list.js';
 export { type EsdCase, parseCase } from './parse-case.js';
+export { type Message, readMessage } from './parse-message.js';
 export { CASE_CHECKS, checkAgainstCase } from './pathology/check-against-case.js';
 export { PATHOLOGY_CHECKS } from './pathology/cross-checks.js';
 export { type PathologyMessage, parsePathology } from './pathology/parse-pathology.js';

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { Checked } from '../kernel/index.js';
+import { FOLLOW_UP_RULE_SETS, WEEKDAYS, type Weekday } from './follow-up-choices.table.js';
 import { readDocument } from './read-document.js';
-import { listOf, oneOf, uri, wholeIn } from './scalars.js';
+import { date, listOf, oneOf, someOf, uri, wholeIn } from './scalars.js';
 import {
   ANTITHROMBOTIC_EDITIONS,
   CURABILITY_RULE_SETS,
@@ -32,6 +33,34 @@ const curabilityRules = z
   .default(DEFAULT_CURABILITY_RULES)
   .describe('rule set of curability, by organ; the duodenum has none');
 
+/** The rule set by which follow-up is planned, one for each organ. */
+export type FollowUpRules = Chosen<typeof FOLLOW_UP_RULE_SETS>;
+
+const DEFAULT_FOLLOW_UP_RULES: FollowUpRules = {
+  oesophagus: 'esge-esd-2022-follow-up',
+  stomach: 'esge-esd-2022-follow-up',
+  duodenum: 'esge-duodenum-2021',
+  colon: 'esge-esd-2022-follow-up',
+  rectum: 'esge-esd-2022-follow-up',
+};
+
+const followUpRules = z
+  .strictObject({
+    oesophagus: oneOf(FOLLOW_UP_RULE_SETS.oesophagus).default(DEFAULT_FOLLOW_UP_RULES.oesophagus),
+    stomach: oneOf(FOLLOW_UP_RULE_SETS.stomach).default(DEFAULT_FOLLOW_UP_RULES.stomach),
+    duodenum: oneOf(FOLLOW_UP_RULE_SETS.duodenum).default(DEFAULT_FOLLOW_UP_RULES.duodenum),
+    colon: oneOf(FOLLOW_UP_RULE_SETS.colon).default(DEFAULT_FOLLOW_UP_RULES.colon),
+    rectum: oneOf(FOLLOW_UP_RULE_SETS.rectum).default(DEFAULT_FOLLOW_UP_RULES.rectum),
+  })
+  .default(DEFAULT_FOLLOW_UP_RULES)
+  .describe('rule set of follow-up, by organ; Barrett mucosa has one of its own');
+
+/** Room for ten years of single days. */
+const MOST_CLOSED_DAYS = 3700;
+const daysOf = (what: string) => listOf(date, MOST_CLOSED_DAYS, 'days').default([]).describe(what);
+
+const DEFAULT_CLOSED_WEEKDAYS: readonly Weekday[] = ['saturday', 'sunday'];
+
 const checksOff = listOf(oneOf(REVIEW_CHECKS), REVIEW_CHECKS.length, 'ids of checks')
   .default([])
   .describe('checks of the case review that this unit does not want to read');
@@ -56,6 +85,13 @@ export const unitSettingsSchema = z.strictObject({
     'whether a case waits for its Patient resource or is sent with the identifier alone',
   ),
   curabilityRules,
+  followUpRules,
+  closedWeekdays: someOf(WEEKDAYS)
+    .max(WEEKDAYS.length - 1)
+    .default([...DEFAULT_CLOSED_WEEKDAYS])
+    .describe('days of the week on which the unit examines nobody; not all seven'),
+  closedDays: daysOf('single days on which the unit is closed'),
+  publicHolidays: daysOf('public holidays of the place, on which the unit is closed too'),
   checksOff,
   strictureProphylaxis: oneOf(STRICTURE_PROPHYLAXIS_READINGS)
     .default('above-three-quarters')
@@ -63,6 +99,9 @@ export const unitSettingsSchema = z.strictObject({
   antithromboticEdition: oneOf(ANTITHROMBOTIC_EDITIONS)
     .default('bsg-esge-2021')
     .describe('the guideline by which the review reads stop and restart of antithrombotics'),
+  waitingCaseDays: wholeIn({ from: 1, to: 365, unit: 'days' })
+    .default(14)
+    .describe('after so many days, messages that wait for their case are shown as overdue'),
 });
 
 export interface UnitSettings {
@@ -73,9 +112,16 @@ export interface UnitSettings {
   readonly endoscopyReport: 'wait' | 'sign-at-once';
   readonly missingPatient: 'require' | 'logical';
   readonly curabilityRules: CurabilityRules;
+  readonly followUpRules: FollowUpRules;
+  readonly closedWeekdays: readonly Weekday[];
+  /** YYYY-MM-DD. */
+  readonly closedDays: readonly string[];
+  /** YYYY-MM-DD. */
+  readonly publicHolidays: readonly string[];
   readonly checksOff: readonly ReviewCheck[];
   readonly strictureProphylaxis: (typeof STRICTURE_PROPHYLAXIS_READINGS)[number];
   readonly antithromboticEdition: (typeof ANTITHROMBOTIC_EDITIONS)[number];
+  readonly waitingCaseDays: number;
 }
 
 /** In force without a settings file; its identifier base is an example and not for production. */
@@ -87,9 +133,14 @@ export const DEFAULT_UNIT_SETTINGS: UnitSettings = {
   endoscopyReport: 'wait',
   missingPatient: 'require',
   curabilityRules: DEFAULT_CURABILITY_RULES,
+  followUpRules: DEFAULT_FOLLOW_UP_RULES,
+  closedWeekdays: DEFAULT_CLOSED_WEEKDAYS,
+  closedDays: [],
+  publicHolidays: [],
   checksOff: [],
   strictureProphylaxis: 'above-three-quarters',
   antithromboticEdition: 'bsg-esge-2021',
+  waitingCaseDays: 14,
 };
 
 /** @returns the settings, or every problem of the file at once */

@@ -64,6 +64,11 @@ export const FOLLOW_UPS = {
     look: BARRETT_LOOK,
     cites: [cite('esgeBarrett2023', 'baseline low grade; from memory', 'recalled')],
   },
+  'BAR-4': {
+    schedule: window(3, 3, 6, { every: 6, until: 24 }, { every: 12 }),
+    look: 'Endoscopy, and endoscopic ultrasound or CT for lymph nodes.',
+    cites: [cite('esgeBarrett2023', 'pT1b of low risk without surgery; weak memory', 'recalled')],
+  },
   'BAR-5-none': {
     schedule: { kind: 'none' },
     look: 'Shorter than 1 cm: no surveillance.',
@@ -97,6 +102,11 @@ export const FOLLOW_UPS = {
     look: 'Look at the scar; treat again if there is residue.',
     cites: [cite('esgeEsd2022', 'follow-up after local-risk resection; from memory', 'recalled')],
   },
+  'GAS-3': {
+    schedule: window(3, 3, 6, { every: 6, until: 36 }, { every: 12 }),
+    look: 'Endoscopy, CT, endoscopic ultrasound.',
+    cites: [cite('esdPractice', 'high risk without surgery, stomach', 'practice')],
+  },
   'GAS-4': {
     schedule: window(6, 12, 12, { every: 12 }),
     look: 'Endoscopy.',
@@ -119,6 +129,17 @@ export const FOLLOW_UPS = {
     schedule: window(3, 6, 6, { every: 6 }),
     look: 'Endoscopy and CT.',
     cites: [cite('jgca2021', 'eCuraC-2 without operation; from memory', 'recalled')],
+  },
+  'GAS-8': {
+    schedule: window(3, 6, 6, { every: 12 }),
+    look: 'Endoscopy.',
+    cites: [
+      cite(
+        'gastricAdenomaSurvey2025',
+        '70 % of 130 gastroenterologists: no guideline',
+        'published',
+      ),
+    ],
   },
   'COL-1': {
     schedule: window(36, 36, 36, 60, 'screening'),
@@ -161,6 +182,11 @@ export const FOLLOW_UPS = {
     look: 'Colonoscopy; not every year.',
     cites: [cite('esgeEsdo2019', 'abstract: after 1 year, then 3, then 5', 'published')],
   },
+  'COL-5': {
+    schedule: window(3, 6, 6, { every: 6, until: 36 }, { every: 12, until: 60 }),
+    look: 'Endoscopy, CT of chest and abdomen, CEA; rectum: MRI or endoscopic ultrasound.',
+    cites: [cite('esdPractice', 'high risk without surgery, colon and rectum', 'practice')],
+  },
   'COL-6': {
     schedule: window(36, 36, 36, 'by-findings'),
     look: 'Colonoscopy.',
@@ -187,6 +213,14 @@ export const FOLLOW_UPS = {
     look: 'Colonoscopy.',
     cites: [cite('usmstf2020', 'table 5: 3 years', 'published')],
   },
+  'COL-10': {
+    schedule: window(6, 6, 6, 'by-findings'),
+    look: SCAR_LOOK,
+    cites: [
+      cite('jgesColorectal', 'pTis, piecemeal: after about 6 months; second source', 'recalled'),
+      cite('esdPractice', 'no window, and what was found decides what follows', 'derived'),
+    ],
+  },
   'DUO-1': {
     schedule: window(3, 3, 3, 12, 'by-findings'),
     look: 'With a cap, or side-viewing where needed; colonoscopy once if never done.',
@@ -196,6 +230,33 @@ export const FOLLOW_UPS = {
     schedule: window(36, 36, 36, { every: 36 }),
     look: STOMACH_LOOK,
     cites: [cite('mapsIi2019', 'abstract: advanced stages every 3 years', 'published')],
+  },
+  'MUCOSA-limited': {
+    schedule: window(36, 36, 36, 'by-findings'),
+    look: `${STOMACH_LOOK} May be considered, the patient decides.`,
+    cites: [
+      cite(
+        'mapsIi2019',
+        'abstract: metaplasia at one site that is incomplete, or with persistent gastritis',
+        'published',
+      ),
+    ],
+  },
+  'MUCOSA-low-grade': {
+    schedule: window(0, 0, 0, { every: 12 }),
+    look: 'At once: the whole stomach, high definition with chromoendoscopy.',
+    cites: [
+      cite('mapsIi2019', 'abstract: dysplasia without a visible lesion, at once', 'published'),
+      cite('mapsIii2025', 'recommendation 21: then after 12 months; second source', 'recalled'),
+    ],
+  },
+  'MUCOSA-high-grade': {
+    schedule: window(0, 0, 0, { every: 6 }),
+    look: 'At once: the whole stomach, high definition with chromoendoscopy.',
+    cites: [
+      cite('mapsIi2019', 'abstract: dysplasia without a visible lesion, at once', 'published'),
+      cite('mapsIii2025', 'recommendation 21: then after 6 months; second source', 'recalled'),
+    ],
   },
   'MUCOSA-none': {
     schedule: { kind: 'none' },

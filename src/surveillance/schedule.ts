@@ -1,8 +1,16 @@
 import type { Citation } from '../kernel/index.js';
 import { addMonths } from '../kernel/index.js';
 
-/** What follows an examination: months from it, for ever or once, a row, or a word. */
-export type Then = number | { readonly every: number } | 'by-findings' | 'screening' | 'COL-1';
+/**
+ * What follows an examination: months from it, once or again and again, a row, or a word. What is
+ * repeated goes on for ever, or as long as it falls no later than so many months after the anchor.
+ */
+export type Then =
+  | number
+  | { readonly every: number; readonly until?: number }
+  | 'by-findings'
+  | 'screening'
+  | 'COL-1';
 
 /** A task for a person, where no date can be given. */
 export type FollowUpTask =
@@ -52,4 +60,8 @@ export function inDates(schedule: Schedule, anchorOn: string | undefined): strin
   return `min=${on(min)};target=${on(target)};max=${on(max)};then=${next}`;
 }
 
-const thenText = (then: Then): string => (typeof then === 'object' ? `${then.every}*` : `${then}`);
+/** @returns as `12`, `12*`, `6*until-36` or a word */
+export function thenText(then: Then): string {
+  if (typeof then !== 'object') return `${then}`;
+  return then.until === undefined ? `${then.every}*` : `${then.every}*until-${then.until}`;
+}

@@ -52,6 +52,17 @@ describe('the settings of a unit', () => {
         colon: 'esge-esd-2022',
         rectum: 'esge-esd-2022',
       },
+      // The rule sets that are named as the defaults of each organ.
+      followUpRules: {
+        oesophagus: 'esge-esd-2022-follow-up',
+        stomach: 'esge-esd-2022-follow-up',
+        duodenum: 'esge-duodenum-2021',
+        colon: 'esge-esd-2022-follow-up',
+        rectum: 'esge-esd-2022-follow-up',
+      },
+      closedWeekdays: ['saturday', 'sunday'],
+      closedDays: [],
+      publicHolidays: [],
       checksOff: [],
       strictureProphylaxis: 'above-three-quarters',
       antithromboticEdition: 'bsg-esge-2021',
@@ -92,6 +103,36 @@ describe('the settings of a unit', () => {
     const own = { ...EARLIER, curabilityRules: { duodenum: 'esge-esd-2022' } };
     expect(problemsOf(own)).toMatchObject([
       { rule: 'unknown-field', pointer: '/curabilityRules/duodenum' },
+    ]);
+  });
+
+  it('choose a follow-up for one organ, of the sets that speak of it', () => {
+    const own = { ...EARLIER, followUpRules: { colon: 'bsg-2019' } };
+    expect(published(own)).toBe(true);
+    expect(read(own)).toMatchObject({
+      ok: true,
+      value: { followUpRules: { colon: 'bsg-2019', rectum: 'esge-esd-2022-follow-up' } },
+    });
+    expect(problemsOf({ ...EARLIER, followUpRules: { stomach: 'bsg-2019' } })).toMatchObject([
+      { rule: 'not-in-list', pointer: '/followUpRules/stomach' },
+    ]);
+  });
+
+  it('name closed days and weekdays, and leave one day of the week open', () => {
+    const week = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+    const own = {
+      ...EARLIER,
+      closedWeekdays: week.slice(1),
+      closedDays: ['2027-02-08'],
+      publicHolidays: ['2027-01-01'],
+    };
+    expect(published(own)).toBe(true);
+    expect(read(own)).toMatchObject({ ok: true, value: own });
+    expect(problemsOf({ ...EARLIER, closedWeekdays: week })).toMatchObject([
+      { pointer: '/closedWeekdays' },
+    ]);
+    expect(problemsOf({ ...EARLIER, closedDays: ['2027-02-30'] })).toMatchObject([
+      { pointer: '/closedDays/0' },
     ]);
   });
 

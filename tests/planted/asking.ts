@@ -69,6 +69,14 @@ const OPTIONAL: Readonly<Record<string, Readonly<Record<string, Value>>>> = {
   'esge-pps-2020': { count: 1 },
   'esge-esdo-2019': { age: 0 },
   'bsg-2019': { r0: false },
+  'background-mucosa': {
+    dysplasia: 'none',
+    gastritisStage: '0',
+    extent: 'none',
+    metaplasia: 'none',
+    helicobacterGastritis: false,
+    familyHistory: false,
+  },
 };
 
 /** Whether a field is asked for at all beside the others. */
@@ -88,6 +96,8 @@ function isAsked(id: string, field: string, q: Told): boolean {
       return id === 'stricture-flag-stomach' && Number(q['defectCircumferencePercent']) > 75;
     case 'r0':
       return id !== 'esge-pps-2020';
+    case 'depth':
+      return id !== 'without-surgery' || !['gastric', 'other'].includes(String(q['tumour']));
     case 'age':
       return id !== 'esge-esdo-2019';
     case 'eradicationDate':

@@ -367,6 +367,23 @@ export const EQUIVALENT: Listed = {
       '10-cm: barrettMaxCm atLeast 10 as atLeast 9',
     ],
   },
+  'without-surgery': {
+    'an earlier row decides wherever it would matter': [
+      'colorectal-pt1: tumour with squamous, gastric',
+    ],
+  },
+  'background-mucosa': {
+    'an earlier row decides wherever it would matter': [
+      'low-grade: dysplasia with high-grade',
+      'incomplete: extent with antrum-and-corpus',
+      'gastritis: extent with antrum-and-corpus',
+      'family: extent with antrum-and-corpus',
+    ],
+    'another row says the same wherever it matters': [
+      'gastritis: metaplasia without incomplete',
+      'family: metaplasia without incomplete',
+    ],
+  },
 };
 
 /** Changes of what absence means that no question with up to two holes tells. */
@@ -550,5 +567,11 @@ export const NEVER_TOLD: Listed = {
   },
   'esge-barrett-2023': {
     'nobody sends it: it is always told by the other fields': ['stage: never asked'],
+  },
+  'background-mucosa': {
+    'both values give the same points or class': ['gastritisStage: assumed 0 as I, II'],
+  },
+  'without-surgery': {
+    'a class is certain wherever it would be asked for': ['depth: asked when tumour with other'],
   },
 };

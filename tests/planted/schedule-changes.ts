@@ -1,4 +1,4 @@
-import type { Schedule, Then } from '../../src/surveillance/schedule.js';
+import { type Schedule, type Then, thenText } from '../../src/surveillance/schedule.js';
 import { type Changed, replaced } from './changes.js';
 
 /** Every single-point change of when to look again: months one more and one less, and what follows. */
@@ -62,12 +62,17 @@ function changesOfThen(then: Then): readonly Changed<Then>[] {
     ];
   }
   if (typeof then === 'object') {
-    const { every } = then;
+    const { every, until } = then;
     return [
       ...oneMoreOneLess(every).map((months) => ({
         name: `every ${every} as ${months}`,
-        to: { every: months },
+        to: { ...then, every: months },
       })),
+      ...(until === undefined
+        ? []
+        : [...oneMoreOneLess(until).map((months) => ({ every, until: months })), { every }].map(
+            (to) => ({ name: `every ${every} until ${until} as ${thenText(to)}`, to }),
+          )),
       { name: `every ${every} once`, to: every },
     ];
   }

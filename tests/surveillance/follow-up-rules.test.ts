@@ -39,6 +39,7 @@ describe('follow-up, against worked examples', () => {
 const ON = '2024-03-15';
 /** Dates by hand: whole months from 15 March 2024. */
 const DATE = {
+  0: ON,
   2: '2024-05-15',
   3: '2024-06-15',
   4: '2024-07-15',
@@ -60,6 +61,12 @@ const polyp = (sizeMm: number, polypType: string, histology: string, enBloc: boo
   histology,
   enBloc,
 });
+
+const unoperated = (tumour: string, found: string, depth: string) =>
+  ['without-surgery', { esdDate: ON, tumour, class: found, depth }] as const;
+const inSitu = (histology: string, depth: string, enBloc: boolean) =>
+  ['jges-colorectal-2020', { esdDate: ON, histology, depth, enBloc }] as const;
+const mucosa = (more: object) => ['background-mucosa', { examDate: ON, ...more }] as const;
 
 /** Each row of the follow-up table and both sides of its borders, from the guidelines it names. */
 const ROWS: readonly (readonly [string, readonly [string, object], string])[] = [
@@ -310,6 +317,53 @@ const ROWS: readonly (readonly [string, readonly [string, object], string])[] = 
     windowOf(36, 36, 36, '36*'),
   ],
   ['OLGA II', ['maps-ii-2019', { examDate: ON, background: 'OLGA-II' }], 'none'],
+  ['BAR-4', unoperated('barrett', 'low-risk', 'sm'), windowOf(3, 3, 6, '6*until-24,12*')],
+  ['no BAR-4 within the mucosa', unoperated('barrett', 'low-risk', 'm'), 'task=clinician-decision'],
+  ['OES-4 of the European set', unoperated('squamous', 'high-risk', 'mm'), windowOf(3, 6, 6, '6*')],
+  ['GAS-3', unoperated('gastric', 'high-risk', 'm'), windowOf(3, 3, 6, '6*until-36,12*')],
+  [
+    'COL-5',
+    unoperated('colorectal', 'high-risk', 'sm'),
+    windowOf(3, 6, 6, '6*until-36,12*until-60'),
+  ],
+  ['COL-10', inSitu('carcinoma', 'm', false), windowOf(6, 6, 6, 'by-findings')],
+  [
+    'COL-10 for high grade',
+    inSitu('high-grade-dysplasia', 'm', false),
+    windowOf(6, 6, 6, 'by-findings'),
+  ],
+  ['no COL-10 en bloc', inSitu('carcinoma', 'm', true), 'task=clinician-decision'],
+  ['no COL-10 in the submucosa', inSitu('carcinoma', 'sm', false), 'task=clinician-decision'],
+  [
+    'GAS-8',
+    ['gastric-adenoma-practice', { esdDate: ON, histology: 'low-grade-dysplasia' }],
+    windowOf(3, 6, 6, '12*'),
+  ],
+  [
+    'GAS-8 for low grade alone',
+    ['gastric-adenoma-practice', { esdDate: ON, histology: 'high-grade-dysplasia' }],
+    'task=clinician-decision',
+  ],
+  ['stage III', mucosa({ gastritisStage: 'III' }), windowOf(36, 36, 36, '36*')],
+  ['stage II', mucosa({ gastritisStage: 'II' }), 'none'],
+  ['antrum and corpus', mucosa({ extent: 'antrum-and-corpus' }), windowOf(36, 36, 36, '36*')],
+  ...(
+    [
+      { metaplasia: 'incomplete' },
+      { helicobacterGastritis: true },
+      { familyHistory: true },
+    ] as const
+  ).map(
+    (more) =>
+      [
+        `metaplasia at one site, ${Object.keys(more).join()}`,
+        mucosa({ extent: 'one-site', metaplasia: 'complete', ...more }),
+        windowOf(36, 36, 36, 'by-findings'),
+      ] as const,
+  ),
+  ['one site alone', mucosa({ extent: 'one-site', metaplasia: 'complete' }), 'none'],
+  ['unseen low grade', mucosa({ dysplasia: 'low-grade' }), windowOf(0, 0, 0, '12*')],
+  ['unseen high grade', mucosa({ dysplasia: 'high-grade' }), windowOf(0, 0, 0, '6*')],
 ];
 
 describe('follow-up, against the rows of the guidelines', () => {

@@ -149,6 +149,42 @@ function barrett(question: Plain): string {
   return cm < 10 ? look(examDate, 36, 36, 36, '36*') : 'task=expert-centre';
 }
 
+/** High risk and no operation: common practice; oesophagus from memory of two guidelines. */
+function withoutSurgery({ esdDate, tumour, class: found, depth }: Plain): string {
+  const submucosal = depth === 'sm';
+  if (found === 'low-risk') {
+    // pT1b of a Barrett oesophagus: 3 to 6 months, half-yearly for two years, then yearly
+    const pt1b = tumour === 'barrett' && submucosal;
+    return pt1b ? look(esdDate, 3, 3, 6, '6*until-24,12*') : CLINICIAN;
+  }
+  switch (tumour) {
+    case 'gastric':
+      return look(esdDate, 3, 3, 6, '6*until-36,12*');
+    case 'colorectal':
+      return submucosal ? look(esdDate, 3, 6, 6, '6*until-36,12*until-60') : CLINICIAN;
+    case 'squamous':
+      return submucosal || depth === 'mm' ? look(esdDate, 3, 6, 6, '6*') : CLINICIAN;
+    default:
+      return CLINICIAN;
+  }
+}
+
+/** MAPS II, abstract; months after a dysplasia that nobody sees by a second source of MAPS III. */
+function backgroundMucosa(question: Plain): string {
+  const { examDate, dysplasia, gastritisStage: stage, extent, metaplasia } = question;
+  if (dysplasia !== 'none')
+    return look(examDate, 0, 0, 0, dysplasia === 'high-grade' ? '6*' : '12*');
+  const everyThreeYears = look(examDate, 36, 36, 36, '36*');
+  if (stage === 'III' || stage === 'IV' || extent === 'antrum-and-corpus') return everyThreeYears;
+  if (extent !== 'one-site' || metaplasia === 'none') return 'none';
+  const atRisk =
+    metaplasia === 'incomplete' ||
+    question['helicobacterGastritis'] === true ||
+    question['familyHistory'] === true;
+  // once, and only considered
+  return atRisk ? look(examDate, 36, 36, 36, 'by-findings') : 'none';
+}
+
 const advanced = (background: unknown): boolean => /-(III|IV)$/.test(String(background));
 
 const ORGANS = ['oesophagus', 'stomach', 'colon', 'rectum'];
@@ -269,6 +305,58 @@ export const SECOND_FOLLOW_UPS: readonly SecondFollowUp[] = [
             ['0', 'I', 'II', 'III', 'IV'].map((n) => `${by}-${n}`),
           ),
         ],
+      },
+    ],
+  },
+  {
+    id: 'without-surgery',
+    says: withoutSurgery,
+    spaces: [
+      {
+        esdDate: [ON],
+        tumour: TUMOURS,
+        class: ['low-risk', 'high-risk'],
+        depth: ['ep', 'lpm', 'mm', 'm', 'sm', 'mp'],
+      },
+    ],
+  },
+  {
+    id: 'jges-colorectal-2020',
+    // second source: after about six months, if a pTis was taken piecemeal
+    says: ({ esdDate, histology, depth, enBloc }) =>
+      depth === 'm' &&
+      enBloc === false &&
+      ['high-grade-dysplasia', 'carcinoma'].includes(`${histology}`)
+        ? look(esdDate, 6, 6, 6, 'by-findings')
+        : CLINICIAN,
+    spaces: [
+      {
+        esdDate: [ON],
+        histology: ['none', ...GRADES],
+        depth: ['m', 'sm', 'mp'],
+        enBloc: YES_NO,
+      },
+    ],
+  },
+  {
+    id: 'gastric-adenoma-practice',
+    // survey 2025: 3 to 6 months, then every year
+    says: ({ esdDate, histology }) =>
+      histology === 'low-grade-dysplasia' ? look(esdDate, 3, 6, 6, '12*') : CLINICIAN,
+    spaces: [{ esdDate: [ON], histology: ['none', ...GRADES] }],
+  },
+  {
+    id: 'background-mucosa',
+    says: backgroundMucosa,
+    spaces: [
+      {
+        examDate: [ON],
+        dysplasia: ['none', 'low-grade', 'high-grade'],
+        gastritisStage: ['0', 'I', 'II', 'III', 'IV'],
+        extent: ['none', 'one-site', 'antrum-and-corpus'],
+        metaplasia: ['none', 'complete', 'incomplete'],
+        helicobacterGastritis: YES_NO,
+        familyHistory: YES_NO,
       },
     ],
   },
