@@ -70,6 +70,26 @@ describe('looking a question up in a table', () => {
     expect(found).toEqual({ kind: 'decided', class: 'throw', reasons: ['hard'], rows: [] });
   });
 
+  it('keeps a row that holds for every value', () => {
+    const parts: Table = [
+      [
+        row('neck', { part: { is: ['neck'] } }, 'throw', 'stalk'),
+        row('either', { part: { is: ['neck', 'flesh'] } }, 'throw', 'hard'),
+      ],
+      [row('rest', {}, 'eat')],
+    ];
+    expect(ask({ kind: 'pear' }, parts)).toMatchObject({
+      class: 'throw',
+      reasons: ['hard'],
+      rows: [{ row: 'either' }],
+    });
+  });
+
+  it('is our own fault where a number has nothing to try out', () => {
+    const { fields, told } = question({});
+    expect(() => decide(RIPE, { fields, told, samples: {} })).toThrow(InvariantError);
+  });
+
   it('leaves the class open where values differ, and names what is missing', () => {
     const { part: _, ...told } = GOOD;
     expect(ask({ ...told, pickedOn: '2026-09-01' })).toEqual({

@@ -33,6 +33,11 @@ const FIELDS: Fields = {
     assumed: [{ when: { depth: { is: ['m'] } }, value: 'well' }],
   },
   hm: { type: 'word', words: ['0', '1', 'X'], says: 'horizontal margin' },
+  nodes: {
+    type: 'flag',
+    says: 'nodes involved',
+    askedWhen: [{ depth: { is: ['mp'] } }, { grade: { is: ['poor'] } }],
+  },
   esdDate: { type: 'date', says: 'day of the dissection' },
 };
 
@@ -79,6 +84,7 @@ describe('a field in words', () => {
       ['Where depth m: well alone.', 'Absent where depth m: taken as "well".'],
     ],
     ['hm', '"0", "1" or X', []],
+    ['nodes', 'true or false', ['Asked for where depth mp; or grade poor.']],
     ['esdDate', 'a day, YYYY-MM-DD', []],
   ])('%s: %s', (name, values, asking) => {
     const field = FIELDS[name];

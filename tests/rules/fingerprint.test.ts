@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { fingerprint, type Rule } from '../../src/rules/index.js';
 import { SAMPLE_QUANTITY, SAMPLE_SCORE, SAMPLE_SET } from './sample-rules.js';
@@ -61,5 +62,31 @@ describe('the fingerprint of a rule', () => {
     expect(fingerprint({ ...SAMPLE_SET, table: [...SAMPLE_SET.table].reverse() })).not.toBe(
       fingerprint(SAMPLE_SET),
     );
+  });
+
+  // Keys in the order of their characters as in RFC 8785; the text is written out by hand.
+  it('is SHA-256 of its data as JSON, keys in order, without prose', () => {
+    const contradiction =
+      '{"field":"flat","rule":"wide-and-flat","when":{"flat":{"is":[true]},"sizeMm":{"above":90}}}';
+    const fields =
+      '["sizeMm",{"from":0,"to":100,"type":"number","unit":"mm"}],' +
+      '["flat",{"assumed":[{"value":false,"when":{}}],"type":"flag"}]';
+    const head = `"contradictions":[${contradiction}],"fields":[${fields}]`;
+    const bands =
+      '{"from":0,"group":"low","rate":{"percent":2},"to":1},' +
+      '{"from":2,"group":"high","to":"Infinity"}';
+    const items = '{"item":"large","points":2,"when":{"sizeMm":{"above":20}}}';
+    const score = `{"bands":[${bands}],${head},"items":[${items}],"kind":"score","remarks":[]}`;
+    const quantity = `{${head},"formula":"size x 2","kind":"quantity"}`;
+    const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
+    expect(fingerprint(SAMPLE_SCORE)).toBe(sha256(score));
+    expect(fingerprint(SAMPLE_QUANTITY)).toBe(sha256(quantity));
+    expect(fingerprint(SAMPLE_SCORE)).not.toBe(sha256(score.replace('"points":2', '"points":3')));
+  });
+
+  it.each(['rule-set', 'classification', 'follow-up'] as const)('sees the rows of a %s', (kind) => {
+    const rule = { ...SAMPLE_SET, kind };
+    const other = { ...rule, table: rule.table.slice(1) };
+    expect(fingerprint(other)).not.toBe(fingerprint(rule));
   });
 });

@@ -30,6 +30,11 @@ describe('the results that a question can have', () => {
     expect(possible({}, 'weightG')).toEqual(['0', '99', '100']);
   });
 
+  it('leave a word that was told alone while it is open whether it is possible', () => {
+    expect(possible({ part: 'flesh' }, 'peeled')).toEqual(['false']);
+    expect(possible({ part: 'flesh', peeled: null }, 'peeled')).toEqual(['false', 'true']);
+  });
+
   it('try out only words that are possible beside the others', () => {
     expect(possible({ kind: 'apple' }, 'part')).toEqual(['core', 'flesh']);
     expect(possible({}, 'kind', 'part')).toEqual([

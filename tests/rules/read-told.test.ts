@@ -107,6 +107,9 @@ describe('reading the fields of a question', () => {
       'true, false or null',
     ]);
     expect(JSON.stringify(found)).not.toMatch(/plum|4711|maybe/);
+    const [name, day] = problems({ colour: 'red', pickedOn: ['2024-03-15'] });
+    expect(name?.expected).toBe('only the fields: kind, part, spots, peeled, weightG, pickedOn');
+    expect(day?.expected).toBe('a day as YYYY-MM-DD, or null');
     const [word] = problems({ kind: 'pear', part: 'core' });
     expect(word?.expected).toBe('one of: flesh, neck, or null');
     const [spots] = problems({ spots: 'many' });
