@@ -39,7 +39,8 @@ const work: Work = {
   check: async (bytes, unit) => {
     const { checkMessage, kindOf } = await import('./pipeline/index.js');
     const settings = { unit, secret: DRY_RUN_SECRET, softwareVersion: SOFTWARE_VERSION };
-    return checkMessage(kindOf(bytes), bytes, settings, () => Promise.resolve([]));
+    const nothing = () => Promise.resolve([]);
+    return checkMessage(kindOf(bytes), bytes, { settings, caller: {}, entriesOf: nothing });
   },
   assessRecord: async (esdCase, pathology, unit) => {
     const { assessRecord } = await import('./pipeline/index.js');

@@ -20,6 +20,7 @@ import {
   type NewKey,
 } from './http/index.js';
 import { keysInForce } from './keys-in-force.js';
+import { createPassingTime } from './passing-time.js';
 import { createService, prepareStored, SENT_TYPES, siteMarkOf } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
 import {
@@ -90,10 +91,12 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     log: (event, fields) => log[levelOf(event)]({ event, ...fields }),
     options: { graceMs: config.limits.graceMs },
   });
-  const service = createService({
-    store: createRecordStore(database),
-    settings,
-    now: () => new Date().toISOString(),
+  const store = createRecordStore(database);
+  const service = createService({ store, settings, now: () => new Date().toISOString() });
+  const passingTime = createPassingTime({
+    ...{ store, settings, log },
+    clock: systemClock,
+    chance: Math.random,
   });
   const keys = keysInForce(config, source, log);
   let accepting = true;
@@ -107,6 +110,8 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
   });
   await worker.start();
   opened.push(() => worker.stop());
+  passingTime.start();
+  opened.push(() => passingTime.stop());
   const http = await listen(createHttpServer(app, config.limits), config.host, config.port);
   log.info({ event: 'listening', port: http.port });
   return {

@@ -13,12 +13,16 @@ const DELIVERY_NAMES = [
   'dead-letter',
 ] as const;
 
+/** What a case can wait for, as a search names it. */
+const AWAITED = ['pathology'] as const;
+
 /** A question for cases; all that is named must match, and nothing named finds every case. */
 const caseSearchSchema = z.strictObject({
   case: identifier.optional(),
   patient: identifier.optional(),
   session: identifier.optional(),
   delivery: oneOf(DELIVERY_NAMES).optional(),
+  awaiting: oneOf(AWAITED).optional().describe('cases whose specimen waits for its final report'),
   limit: wholeIn({ from: 1, to: 200 }).optional().describe('cases in one answer; 50 if absent'),
   after: z
     .string()
@@ -33,6 +37,7 @@ export interface CaseSearchFields {
   readonly patient?: Identifier;
   readonly session?: Identifier;
   readonly delivery?: (typeof DELIVERY_NAMES)[number];
+  readonly awaiting?: (typeof AWAITED)[number];
   /** 1 to 200. */
   readonly limit: number;
   readonly after?: string;

@@ -58,3 +58,14 @@ function soundPart(value: unknown, paths: readonly Path[]): SoundPart {
 
 const isRecord = (value: unknown): value is SoundPart =>
   value !== null && typeof value === 'object';
+
+/**
+ * Reads the bytes of a message that passed its contract when it came: its form alone. A rule
+ * across its fields that became stricter since must not shut out what was kept before.
+ */
+export function readMessage<Fields>(
+  schema: z.ZodType<Fields>,
+  bytes: Uint8Array,
+): Checked<Message<Fields>> {
+  return parseMessage(schema, [], bytes);
+}

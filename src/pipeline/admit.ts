@@ -12,8 +12,9 @@ export type Admission =
 type Arriving = Pick<JournalEntry, 'kind' | 'naturalKey' | 'source' | 'revision' | 'hash'>;
 
 /**
- * Decides by natural key, revision and content. A message that comes again gets the answer that it
- * got the first time.
+ * Decides by source, natural key, revision and content. A message that comes again gets the answer
+ * that it got the first time. Whose case it is shows when the case comes: what came before it from
+ * others is set aside then, and refused from then on.
  *
  * @param entries the messages of the case in the order of their arrival
  */
@@ -28,7 +29,10 @@ export function admit(entries: readonly JournalEntry[], arriving: Arriving): Adm
     });
   }
   const line = entries.filter(
-    (entry) => entry.kind === arriving.kind && entry.naturalKey === arriving.naturalKey,
+    (entry) =>
+      entry.kind === arriving.kind &&
+      entry.source === arriving.source &&
+      entry.naturalKey === arriving.naturalKey,
   );
   const same = line.find(({ revision }) => revision === arriving.revision);
   if (same !== undefined && same.hash !== arriving.hash) {

@@ -1,5 +1,6 @@
 export { SENT_TYPES } from '../mapping/index.js';
-export type { MessageKind } from '../record/index.js';
+export type { MessageKind, SentKind } from '../record/index.js';
+export { type TimeTold, tellTime } from './as-of.js';
 export { type AssessedRecord, assessRecord } from './assess-record.js';
 export { checkMessage } from './check-message.js';
 export { createService } from './create-service.js';

@@ -22,6 +22,8 @@ export interface JournalEntry {
 export interface StateToStore extends WaitingToStore {
   /** What the newest message changed, a plain sentence without patient data. */
   readonly changed?: string;
+  /** When time alone changes the record next, an instant; absent: never. */
+  readonly deadlineAt?: string;
   /** The record version as JSON text. */
   readonly version: string;
   /** One flat row of facts, for counting. */
@@ -43,13 +45,16 @@ export interface WaitingToStore {
 export interface CaseJournal {
   /** Every message of the case, oldest first. */
   entries(): Promise<readonly JournalEntry[]>;
-  append(entry: JournalEntry): Promise<void>;
+  /** @param why said in the timeline beside the kind, where a message of our own has a reason */
+  append(entry: JournalEntry, why?: string): Promise<void>;
   /** The same for a message that a higher revision came before: kept, never applied. */
   appendStale(entry: JournalEntry): Promise<void>;
   /** Stores version, facts and search keys, and puts the state into the outbox. */
   saveState(state: StateToStore): Promise<void>;
   /** Stores that there is no case yet; nothing is queued. */
   saveWaiting(waiting: WaitingToStore): Promise<void>;
+  /** Corrects when time alone changes the record next. */
+  saveDeadline(at: string | undefined): Promise<void>;
 }
 
 export interface TimelineEvent {
@@ -73,10 +78,15 @@ export interface TimelineEvent {
   readonly detail?: string;
 }
 
+/** What the journal says of a message without its content. */
+export type KeptMessage = Omit<JournalEntry, 'caseId' | 'hash' | 'bytes'>;
+
 export interface StoredCase {
   readonly caseId: string;
   readonly source: string;
   readonly state: number;
+  /** In the order of arrival. */
+  readonly messages: readonly KeptMessage[];
   /** The record version as JSON text; absent while messages wait for their case. */
   readonly version?: string;
   readonly delivery: DeliveryState;
@@ -89,12 +99,16 @@ export interface SearchHit {
   readonly delivery: DeliveryState['name'];
   /** Instant of our clock at which the case first came, UTC. */
   readonly receivedAt: string;
+  /** Begin of the procedure whose specimen waits for its final report, an instant. */
+  readonly awaitsPathologySince?: string;
 }
 
 export interface SearchQuery {
   /** All must match; values are keyed hashes. */
   readonly searchKeys: Readonly<Record<string, string>>;
   readonly delivery?: DeliveryState['name'];
+  /** Cases whose specimen waits for its final report alone. */
+  readonly awaiting?: 'pathology';
   readonly source?: string;
   readonly limit: number;
   /** caseId of the last hit of the page before. */
@@ -107,6 +121,16 @@ export interface RecordStore {
   inCase<T>(caseId: string, work: (journal: CaseJournal) => Promise<T>): Promise<T>;
   read(caseId: string): Promise<StoredCase | undefined>;
   search(query: SearchQuery): Promise<readonly SearchHit[]>;
+  /** Every message of a case with its content, oldest first; no lock is held. */
+  entries(caseId: string): Promise<readonly JournalEntry[]>;
+  /** Ids of cases whose deadline has come, in their order. @param after the last one seen */
+  pastDeadline(now: string, limit: number, after?: string): Promise<readonly string[]>;
+  /** How many cases have not come though messages about them have waited since before. */
+  countWaiting(before: string): Promise<number>;
+  /** Does the work unless another program is at it. @returns whether it was done here */
+  alone(work: () => Promise<void>): Promise<boolean>;
+  /** Whether the last turn of this name is a day ago or longer; then this is the next one. */
+  dailyTurn(name: string, now: string): Promise<boolean>;
   /** Rejects when the database cannot be written. */
   ready(): Promise<void>;
 }

@@ -1,23 +1,20 @@
-import { compareInstants, invariant, type Problem } from '../kernel/index.js';
 import {
   foldRecord,
   knowledgeOf,
-  type MessageKind,
   naturalKeyOf,
   problemsOf,
   type RecordMessage,
-  type RecordVersion,
-  toFacts,
-  viewRecord,
+  type SentKind,
 } from '../record/index.js';
-import { type Admission, admit } from './admit.js';
+import { admit } from './admit.js';
 import { toAnswer, toWaiting } from './answer.js';
-import { changedText } from './changed-text.js';
-import { caseIdOf, keyed, searchKeysOf } from './naming.js';
-import { parseRecordMessage } from './parse-record-message.js';
+import { isFromFuture, isOfAnother, SENT_IN_FUTURE, SOURCE_OF_ANOTHER } from './door.js';
+import { caseIdOf } from './naming.js';
+import { parseRecordMessage, toMessage } from './parse-record-message.js';
 import type { CaseJournal, JournalEntry, RecordStore } from './ports.js';
 import { refusal } from './refusal.js';
-import type { Answer, Caller, MessageReceipt, Receipt, WaitingAnswer } from './service.js';
+import { beforeOf, saveRecord } from './save-record.js';
+import type { Caller, MessageReceipt, Receipt } from './service.js';
 import type { PipelineSettings } from './settings.js';
 
 /** What receiving needs of the world. */
@@ -28,12 +25,9 @@ export interface ReceiveDeps {
   readonly now: () => string;
 }
 
-/** Clocks of two systems may differ by so much. */
-const CLOCK_TOLERANCE_MS = 5 * 60_000;
-
 /** Checks a message, and keeps journal, record, facts and outbox in one commit. */
 export async function receiveMessage(
-  kind: MessageKind,
+  kind: SentKind,
   bytes: Uint8Array,
   caller: Caller,
   deps: ReceiveDeps,
@@ -41,15 +35,12 @@ export async function receiveMessage(
   const parsed = parseRecordMessage(kind, bytes);
   if (!parsed.ok) return refusal(parsed.problems);
   const message = parsed.value;
-  if (caller.source !== undefined && caller.source !== message.fields.source) {
-    return { kind: 'forbidden', problem: SOURCE_OF_ANOTHER };
-  }
+  if (isOfAnother(message, caller)) return { kind: 'forbidden', problem: SOURCE_OF_ANOTHER };
   const receivedAt = deps.now();
-  if (isBeyond(message.fields.sentAt, receivedAt)) {
-    return { kind: 'invalid', problems: [SENT_IN_FUTURE] };
-  }
-  const entry = toEntry(bytes, message, receivedAt, deps.settings.secret);
-  return deps.store.inCase(entry.caseId, (journal) => keep(journal, entry, message, deps));
+  if (isFromFuture(message, receivedAt)) return { kind: 'invalid', problems: [SENT_IN_FUTURE] };
+  const caseId = caseIdOf(deps.settings.secret, message.fields.case);
+  const entry = toEntry(caseId, bytes, message, receivedAt);
+  return deps.store.inCase(caseId, (journal) => keep(journal, entry, message, deps));
 }
 
 async function keep(
@@ -65,8 +56,7 @@ async function keep(
     case 'conflict':
       return { kind: 'conflict', problem: admission.problem };
     case 'repeat': {
-      const version = foldRecord(entry.caseId, earlier, settings.unit);
-      const view = viewOf(version, earlier);
+      const view = viewOf(entry.caseId, earlier, settings);
       return { kind: 'repeated', receipt: toReceipt(admission.first, message), view };
     }
     case 'new': {
@@ -78,78 +68,36 @@ async function keep(
     case 'stale':
       await journal.appendStale(entry);
   }
+  const { caseId } = entry;
   const messages = [...earlier, message];
-  const version = foldRecord(entry.caseId, messages, settings.unit);
-  await save(journal, version, messages, settings);
-  return toReceiptOrConflict(admission, toReceipt(entry, message), viewOf(version, messages));
+  const before = beforeOf(earlier, settings);
+  const version = await saveRecord(journal, { caseId, messages, before }, settings);
+  if (admission.kind === 'stale') return { kind: 'conflict', problem: admission.problem };
+  const view = version === undefined ? toWaiting(messages.length) : toAnswer(version);
+  return { kind: 'accepted', receipt: toReceipt(entry, message), view };
 }
 
 /** What a new message contradicts in the case as it is known; nothing while there is no case. */
-function problemsBeside(
-  earlier: readonly RecordMessage[],
-  message: RecordMessage,
-): readonly Problem[] {
+export function problemsBeside(earlier: readonly RecordMessage[], message: RecordMessage) {
   const known = knowledgeOf(earlier);
   return known === undefined ? [] : problemsOf(message, known.esdCase);
 }
 
-function toReceiptOrConflict(
-  admission: Admission & { readonly kind: 'new' | 'stale' },
-  receipt: MessageReceipt,
-  view: Answer | WaitingAnswer,
-): Receipt {
-  if (admission.kind === 'stale') return { kind: 'conflict', problem: admission.problem };
-  return { kind: 'accepted', receipt, view };
+function viewOf(caseId: string, messages: readonly RecordMessage[], settings: PipelineSettings) {
+  const version = foldRecord(caseId, messages, settings.unit);
+  return version === undefined ? toWaiting(messages.length) : toAnswer(version);
 }
 
-const viewOf = (version: RecordVersion | undefined, messages: readonly RecordMessage[]) =>
-  version === undefined ? toWaiting(messages.length) : toAnswer(version);
-
-/** What the journal holds has passed the contract before. */
-function toMessage({ kind, bytes }: JournalEntry): RecordMessage {
-  const parsed = parseRecordMessage(kind, bytes);
-  invariant(parsed.ok, 'what the journal holds passes the contract');
-  return parsed.value;
-}
-
-async function save(
-  journal: CaseJournal,
-  version: RecordVersion | undefined,
-  messages: readonly RecordMessage[],
-  { secret, unit }: PipelineSettings,
-): Promise<void> {
-  const [first] = messages;
-  invariant(first !== undefined, 'a journal that is folded holds a message');
-  const caseId = caseIdOf(secret, first.fields.case);
-  if (version === undefined) {
-    const { case: own, patient, source } = first.fields;
-    const searchKeys = searchKeysOf(secret, { case: own, patient });
-    await journal.saveWaiting({ caseId, state: messages.length, source, searchKeys });
-    return;
-  }
-  const view = viewRecord(version, unit);
-  const { fields } = view.now.esdCase;
-  const changed = changedText(version.change);
-  await journal.saveState({
-    caseId,
-    source: fields.source,
-    state: version.state,
-    version: JSON.stringify(version),
-    ...(changed === undefined ? {} : { changed }),
-    facts: toFacts(view, (identifier) => keyed(secret, 'pseudonym', identifier)),
-    searchKeys: searchKeysOf(secret, fields),
-  });
-}
-
-function toEntry(
+/** A message as the journal keeps it. */
+export function toEntry(
+  caseId: string,
   bytes: Uint8Array,
   message: RecordMessage,
   receivedAt: string,
-  secret: string,
 ): JournalEntry {
   const { fields } = message;
   return {
-    caseId: caseIdOf(secret, fields.case),
+    caseId,
     kind: message.kind,
     source: fields.source,
     naturalKey: naturalKeyOf(message),
@@ -161,32 +109,13 @@ function toEntry(
   };
 }
 
-function toReceipt(entry: JournalEntry, { fields }: RecordMessage): MessageReceipt {
+function toReceipt(entry: JournalEntry, { kind, fields }: RecordMessage): MessageReceipt {
   return {
     caseId: entry.caseId,
     case: { system: fields.case.system, value: fields.case.value },
-    kind: entry.kind,
+    kind,
     revision: entry.revision,
     sha256: entry.hash,
     receivedAt: entry.receivedAt,
   };
 }
-
-function isBeyond(sentAt: string, now: string): boolean {
-  const limit = new Date(Date.parse(now) + CLOCK_TOLERANCE_MS).toISOString();
-  return compareInstants(sentAt, limit) > 0;
-}
-
-const SENT_IN_FUTURE: Problem = {
-  rule: 'sent-in-future',
-  pointer: '/sentAt',
-  message: 'The message claims to be sent in the future.',
-  expected: 'an instant of at most five minutes from now',
-};
-
-const SOURCE_OF_ANOTHER: Problem = {
-  rule: 'source-of-another',
-  pointer: '/source',
-  message: 'The key of this call belongs to another source.',
-  expected: 'the source that the key was given to',
-};

@@ -1,20 +1,20 @@
 import type { Bundle } from 'fhir/r4.js';
 import type { Problem } from '../kernel/index.js';
-import type { MessageKind, RecordVersion } from '../record/index.js';
+import type { Assessed, MessageKind, RecordVersion, SentKind } from '../record/index.js';
 import type { DeliveryState } from './delivery-state.js';
 import type { SearchHit, TimelineEvent } from './ports.js';
 
 /** What the service does for its callers; `http` and `cli` know nothing else of it. */
 export interface Service {
   /** Checks, stores and queues a message. */
-  receive(kind: MessageKind, bytes: Uint8Array, caller: Caller): Promise<Receipt>;
+  receive(kind: SentKind, bytes: Uint8Array, caller: Caller): Promise<Receipt>;
   /** The same without keeping anything: what would be stored and sent. */
-  check(kind: MessageKind, bytes: Uint8Array, caller: Caller): Promise<DryRun>;
+  check(kind: SentKind, bytes: Uint8Array, caller: Caller): Promise<DryRun>;
   /** @returns undefined when there is no such case, or not for this caller */
   readCase(caseId: string, caller: Caller): Promise<CaseView | undefined>;
   /** What was, or would be, sent for the newest state. */
   readBundle(caseId: string, caller: Caller): Promise<Bundle | undefined>;
-  searchCases(search: CaseSearch, caller: Caller): Promise<readonly SearchHit[]>;
+  searchCases(search: CaseSearch, caller: Caller): Promise<readonly FoundCase[]>;
   /** Rejects when the store cannot be written. */
   ready(): Promise<void>;
 }
@@ -58,6 +58,12 @@ export type Receipt =
 export interface Answer {
   readonly state: number;
   readonly assessment: RecordVersion['assessment'];
+  /** What its events and examinations mean; absent while there are none. */
+  readonly afterwards?: Assessed['afterwards'];
+  /** Why the case was taken back; absent while it stands. */
+  readonly withdrawn?: string;
+  /** A specimen has waited for its final report for too long. */
+  readonly pathologyOverdue?: true;
   /** What the message that was sent last has changed. */
   readonly change?: NonNullable<RecordVersion['change']>;
   /** Messages that contradict the case and are not applied: a person must look. */
@@ -69,6 +75,8 @@ export interface Answer {
 export interface WaitingAnswer {
   readonly state: number;
   readonly waitingFor: 'case';
+  /** They have waited longer than the unit allows: somebody must look. */
+  readonly overdue?: true;
 }
 
 export type DryRun =
@@ -85,7 +93,30 @@ export type DryRun =
 interface CaseStanding {
   readonly caseId: string;
   readonly delivery: DeliveryState;
+  /** Every message that is known, in the order of arrival. */
+  readonly messages: readonly ListedMessage[];
   readonly timeline: readonly TimelineEvent[];
+}
+
+/** What a clerk sees of a message. */
+export interface ListedMessage {
+  readonly kind: MessageKind;
+  readonly source: string;
+  /** The sender's identifier of it; absent where a case has one of the kind. */
+  readonly key?: Identified;
+  readonly revision: number;
+  /** As sent. */
+  readonly sentAt: string;
+  /** UTC instant. */
+  readonly receivedAt: string;
+  /** `waiting`: for the case; `set-aside`: it contradicts the case and is not applied. */
+  readonly standing: 'applied' | 'superseded' | 'set-aside' | 'waiting';
+}
+
+/** A case that a search has found. */
+export interface FoundCase extends Omit<SearchHit, 'awaitsPathologySince'> {
+  /** Whole days since the procedure whose specimen waits for its final report. */
+  readonly awaitsPathologyDays?: number;
 }
 
 export type CaseView = CaseStanding &
@@ -96,6 +127,7 @@ export interface CaseSearch {
   readonly patient?: Identified;
   readonly session?: Identified;
   readonly delivery?: DeliveryState['name'];
+  readonly awaiting?: 'pathology';
   readonly limit: number;
   readonly after?: string;
 }

@@ -47,4 +47,6 @@ export interface CaseFacts {
   readonly curabilityGroup: string | null;
   /** Whether the whole case was taken back; then it counts for nothing. */
   readonly withdrawn: boolean;
+  /** Whether a specimen waits for its final report. */
+  readonly awaitsPathology: boolean;
 }

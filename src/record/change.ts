@@ -3,7 +3,12 @@ import type { MessageKind } from './message.js';
 
 /** What one message has changed. */
 export interface Change {
-  readonly by: { readonly kind: MessageKind; readonly revision: number };
+  readonly by: {
+    readonly kind: MessageKind;
+    readonly revision: number;
+    /** Of a message of the service's own: why it was written. */
+    readonly reason?: string;
+  };
   /** Absent where the verdict is as it was. */
   readonly verdict?: {
     readonly from: string;

@@ -1,8 +1,10 @@
 import type { Assessment } from '../assessment/index.js';
 import { type Finding, roundTo } from '../kernel/index.js';
 import type { CaseFacts } from './case-facts.js';
-import type { RecordView } from './fold.js';
+import { awaitsPathology } from './deadlines.js';
+
 import type { ReportMessage } from './message.js';
+import type { RecordView } from './view.js';
 
 /** Decimals that a computed number keeps in the facts. */
 const DECIMALS = 3;
@@ -13,7 +15,7 @@ const DECIMALS = 3;
  * @param pseudonym makes a keyed pseudonym of an identifier
  */
 export function toFacts(
-  { version, now }: RecordView,
+  { version, now }: Pick<RecordView, 'version' | 'now'>,
   pseudonym: (identifier: { readonly system: string; readonly value: string }) => string,
 ): CaseFacts {
   const { fields } = now.esdCase;
@@ -51,6 +53,7 @@ export function toFacts(
     ...pathologyFacts(reports[0]),
     ...verdictFacts(assessment),
     withdrawn: withdrawal !== undefined,
+    awaitsPathology: awaitsPathology(now),
   };
 }
 

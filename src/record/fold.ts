@@ -1,10 +1,11 @@
-import { type Assessment, assess } from '../assessment/index.js';
+import type { Assessment } from '../assessment/index.js';
 import type { UnitSettings } from '../contract/index.js';
 import { invariant } from '../kernel/index.js';
+import { assessKnown, assessMessages } from './assess-known.js';
 import { type Change, verdictChange } from './change.js';
-import { type Knowledge, knowledgeOf } from './knowledge.js';
+import { knowledgeOf, type SetAside } from './knowledge.js';
 import { inOrder, latestOf, lineOf } from './lines.js';
-import type { RecordMessage } from './message.js';
+import { keyOf, type RecordMessage } from './message.js';
 import type { RecordVersion } from './version.js';
 
 /**
@@ -37,56 +38,20 @@ export function foldRecord(
     messages: ordered,
     assessment,
     ...(change === undefined ? {} : { change }),
-    setAside: known.setAside.map(({ message, problems }) => ({
-      kind: message.kind,
-      revision: message.fields.revision,
-      problems,
-    })),
+    setAside: known.setAside.map(toNamed),
   };
 }
 
-/** What is known, with what it means. */
-export interface Assessed extends Knowledge {
-  readonly assessment: Assessment;
-}
-
-/** A record version as mapping reads it: what is known now, and what was or could have been. */
-export interface RecordView {
-  readonly version: RecordVersion;
-  readonly now: Assessed;
-  /** With one line of messages as it was at a lower revision, or without it. */
-  readonly before: readonly Assessed[];
-}
-
-/**
- * Opens a record version. Whatever a lower revision said and the present one does not was perhaps
- * sent, so mapping takes it back; that depends on the messages alone, never on what was sent when.
- */
-export function viewRecord(version: RecordVersion, unit: UnitSettings): RecordView {
-  const { messages, assessment } = version;
-  const known = knowledgeOf(messages);
-  invariant(known !== undefined, 'a record version has its case');
-  const before = earlierSets(messages).flatMap((set) => {
-    const was = knowledgeOf(set);
-    return was === undefined ? [] : [{ ...was, assessment: assessKnown(was, unit) }];
-  });
-  return { version, now: { ...known, assessment }, before };
-}
-
-/** The messages with one line cut back to each of its lower revisions, or left out. */
-function earlierSets(messages: readonly RecordMessage[]): readonly (readonly RecordMessage[])[] {
-  const lines = [...new Set(messages.map(lineOf))];
-  return lines.flatMap((line) => {
-    const revisions = messages.filter((message) => lineOf(message) === line);
-    const others = messages.filter((message) => lineOf(message) !== line);
-    return revisions.map((_, i) => [...others, ...revisions.slice(0, i)]);
-  });
-}
-
-function assessKnown({ esdCase, reports }: Knowledge, unit: UnitSettings): Assessment {
-  const [report] = reports;
-  const { fields } = esdCase;
-  return assess(report === undefined ? { fields } : { fields, report: report.fields }, unit);
+function toNamed({ message, problems }: SetAside): RecordVersion['setAside'][number] {
+  const { kind, fields } = message;
+  const key = keyOf(message);
+  return {
+    kind,
+    source: fields.source,
+    ...(key === undefined ? {} : { key }),
+    revision: fields.revision,
+    problems,
+  };
 }
 
 /** Compares with the record as it would be without the message that was sent last. */
@@ -96,11 +61,17 @@ function changeBy(
   now: Assessment,
   unit: UnitSettings,
 ): Change | undefined {
-  const without = knowledgeOf(messages.filter((message) => message !== latest));
+  const others = messages.filter((message) => message !== latest);
+  const without = assessMessages(others, unit);
   if (without === undefined) return undefined;
-  const verdict = verdictChange(assessKnown(without, unit), now);
+  const { kind, fields } = latest;
+  const verdict = verdictChange(without, now);
   return {
-    by: { kind: latest.kind, revision: latest.fields.revision },
+    by: {
+      kind,
+      revision: fields.revision,
+      ...('asOf' in fields ? { reason: fields.reason } : {}),
+    },
     ...(verdict === undefined ? {} : { verdict }),
   };
 }

@@ -1,18 +1,25 @@
+export { assessMessages } from './assess-known.js';
 export type { CaseFacts } from './case-facts.js';
-export type { Change } from './change.js';
+export { type Change, verdictChange } from './change.js';
+export { awaitsPathology, type Deadline, nextDeadline, passedDeadlines } from './deadlines.js';
 export { toFacts } from './facts.js';
-export { type Assessed, foldRecord, type RecordView, viewRecord } from './fold.js';
+export { foldRecord } from './fold.js';
 export { knowledgeOf, problemsOf } from './knowledge.js';
 export { isOfLine } from './lines.js';
 export {
+  type AsOfMessage,
   type CaseMessage,
   type EventMessage,
   type ExaminationMessage,
+  keyOf,
   MESSAGE_KINDS,
   type MessageKind,
   naturalKeyOf,
   type RecordMessage,
   type ReportMessage,
+  SENT_KINDS,
+  type SentKind,
   type WithdrawalMessage,
 } from './message.js';
 export { type RecordVersion, readVersion } from './version.js';
+export { type Assessed, presentOf, type RecordView, viewRecord } from './view.js';

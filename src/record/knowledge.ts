@@ -23,6 +23,8 @@ export interface Knowledge {
   readonly events: readonly EventMessage[];
   readonly examinations: readonly ExaminationMessage[];
   readonly withdrawal?: WithdrawalMessage;
+  /** How late the record knows it to be, the greatest of its own words; an instant, UTC. */
+  readonly asOf?: string;
   /** Messages that contradict the case as it is known now; they are kept and not applied. */
   readonly setAside: readonly SetAside[];
 }
@@ -45,22 +47,31 @@ export function knowledgeOf(messages: readonly RecordMessage[]): Knowledge | und
   const fitting = held.filter(({ problems }) => problems.length === 0);
   const applied = fitting.map(({ message }) => message);
   const withdrawal = applied.find((message) => message.kind === 'withdrawal');
+  const asOf = asOfIn(messages);
   return {
     esdCase,
     reports: applied.filter((message) => message.kind === 'pathology').sort(byForce),
     events: applied.filter((message) => message.kind === 'event'),
     examinations: applied.filter((message) => message.kind === 'examination'),
     ...(withdrawal === undefined ? {} : { withdrawal }),
+    ...(asOf === undefined ? {} : { asOf }),
     setAside: held.filter(({ problems }) => problems.length > 0),
   };
+}
+
+function asOfIn(messages: readonly RecordMessage[]): string | undefined {
+  const told = messages.flatMap(({ fields }) => ('asOf' in fields ? [fields.asOf] : []));
+  return [...told].sort(compareInstants).at(-1);
 }
 
 /** Contradictions between a message and the case that it is about. */
 export function problemsOf(message: RecordMessage, esdCase: CaseMessage): readonly Problem[] {
   const { fields } = esdCase;
-  if (message.kind === 'case') return [];
+  if (message.kind === 'as-of') return [];
   if (message.fields.source !== fields.source) return [SOURCE_OF_ANOTHER];
   switch (message.kind) {
+    case 'case':
+      return isOfPatient(message, esdCase) ? [] : [CASE_MOVED];
     case 'pathology':
       return checkAgainstCase(message.fields, fields);
     case 'event':
@@ -71,6 +82,19 @@ export function problemsOf(message: RecordMessage, esdCase: CaseMessage): readon
       return checkWithdrawalAgainstCase(message.fields, fields);
   }
 }
+
+/** Whether two revisions of a case are about the same patient. */
+export function isOfPatient(one: CaseMessage, other: CaseMessage): boolean {
+  const [a, b] = [one.fields.patient, other.fields.patient];
+  return a.system === b.system && a.value === b.value;
+}
+
+const CASE_MOVED: Problem = {
+  rule: 'patient-differs',
+  pointer: '/patient',
+  message: 'A case never moves to another patient.',
+  expected: 'the patient of the case; else withdraw it and send it under another case identifier',
+};
 
 const SOURCE_OF_ANOTHER: Problem = {
   rule: 'case-of-another-source',

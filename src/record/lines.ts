@@ -1,20 +1,21 @@
 import { compareInstants } from '../kernel/index.js';
 import { MESSAGE_KINDS, naturalKeyOf, type RecordMessage } from './message.js';
 
-/** Name of the line of revisions that a message belongs to. */
+/** Name of the line of revisions that a message belongs to; no two sources share a line. */
 export const lineOf = (message: RecordMessage): string =>
-  `${message.kind}|${naturalKeyOf(message)}`;
+  `${message.kind}|${message.fields.source}|${naturalKeyOf(message)}`;
 
 /** Whether two messages are revisions of one another. */
 export const isOfLine = (one: RecordMessage, other: RecordMessage): boolean =>
   lineOf(one) === lineOf(other);
 
-/** Messages in the one order that a record knows: by kind, key and revision. */
+/** Messages in the one order that a record knows: by kind, key, source and revision. */
 export function inOrder<M extends RecordMessage>(messages: readonly M[]): readonly M[] {
   return [...messages].sort(
     (a, b) =>
       MESSAGE_KINDS.indexOf(a.kind) - MESSAGE_KINDS.indexOf(b.kind) ||
       compareTexts(naturalKeyOf(a), naturalKeyOf(b)) ||
+      compareTexts(a.fields.source, b.fields.source) ||
       a.fields.revision - b.fields.revision,
   );
 }

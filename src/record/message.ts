@@ -1,4 +1,5 @@
 import type {
+  AsOfFields,
   CaseFields,
   EventFields,
   ExaminationFields,
@@ -20,6 +21,8 @@ export type ReportMessage = Kept<'pathology', PathologyFields>;
 export type EventMessage = Kept<'event', EventFields>;
 export type ExaminationMessage = Kept<'examination', ExaminationFields>;
 export type WithdrawalMessage = Kept<'withdrawal', WithdrawalFields>;
+/** The service's own word of how late it is; nobody sends it. */
+export type AsOfMessage = Kept<'as-of', AsOfFields>;
 
 /** A message of a case that passed the contract, as the fold sees it. */
 export type RecordMessage =
@@ -27,29 +30,42 @@ export type RecordMessage =
   | ReportMessage
   | EventMessage
   | ExaminationMessage
-  | WithdrawalMessage;
+  | WithdrawalMessage
+  | AsOfMessage;
 
 export type MessageKind = RecordMessage['kind'];
 
-/** Every kind of message, in the order in which a record lists them. */
-export const MESSAGE_KINDS: readonly MessageKind[] = [
+/** The kinds that others send. */
+export type SentKind = Exclude<MessageKind, 'as-of'>;
+
+export const SENT_KINDS = [
   'case',
   'pathology',
   'event',
   'examination',
   'withdrawal',
-];
+] as const satisfies readonly SentKind[];
 
-/**
- * The sender's key of a message within its case and kind. Messages that share it are revisions of
- * one another; it is empty where a case has one of the kind.
- */
-export function naturalKeyOf(message: Pick<RecordMessage, 'kind' | 'fields'>): string {
-  const { fields } = message;
-  if ('accession' in fields) return textOf(fields.accession);
-  if ('event' in fields) return textOf(fields.event);
-  return 'examination' in fields ? textOf(fields.examination) : '';
+/** Every kind of message, in the order in which a record lists them. */
+export const MESSAGE_KINDS = [...SENT_KINDS, 'as-of'] as const satisfies readonly MessageKind[];
+
+interface Identifier {
+  readonly system: string;
+  readonly value: string;
 }
 
-const textOf = ({ system, value }: { readonly system: string; readonly value: string }): string =>
-  `${system}|${value}`;
+/**
+ * The sender's identifier of a message within its case and kind. Messages of a source that share
+ * it are revisions of one another; absent where a case has one of the kind.
+ */
+export function keyOf({ fields }: Pick<RecordMessage, 'fields'>): Identifier | undefined {
+  if ('accession' in fields) return fields.accession;
+  if ('event' in fields) return fields.event;
+  return 'examination' in fields ? fields.examination : undefined;
+}
+
+/** The same as one text, empty without it. */
+export function naturalKeyOf(message: Pick<RecordMessage, 'fields'>): string {
+  const key = keyOf(message);
+  return key === undefined ? '' : `${key.system}|${key.value}`;
+}

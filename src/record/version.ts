@@ -20,6 +20,9 @@ export interface RecordVersion {
   /** Messages that contradict the case; kept, not applied, and in need of a person. */
   readonly setAside: readonly {
     readonly kind: MessageKind;
+    readonly source: string;
+    /** The sender's identifier of the message; absent where a case has one of the kind. */
+    readonly key?: { readonly system: string; readonly value: string };
     readonly revision: number;
     readonly problems: readonly Problem[];
   }[];

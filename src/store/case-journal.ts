@@ -1,7 +1,13 @@
 import type pg from 'pg';
 import { invariant } from '../kernel/index.js';
 import type { CaseJournal, JournalEntry } from '../pipeline/index.js';
-import { type Arrival, saveArrival, saveState, saveWaiting } from './save-statements.js';
+import {
+  type Arrival,
+  saveArrival,
+  saveDeadline,
+  saveState,
+  saveWaiting,
+} from './save-statements.js';
 import type { JournalRow } from './tables.js';
 
 /** The journal of one case within one transaction. */
@@ -29,15 +35,16 @@ export function openJournal(
     pending = [];
     for (const arrival of unwritten) await client.query(saveArrival(arrival));
   };
-  const arrive = async (entry: JournalEntry, event: Arrival['event']): Promise<void> => {
+  const arrive = async (arrival: Arrival): Promise<void> => {
+    const { entry } = arrival;
     invariant(entry.caseId === caseId, 'a message is appended to the case that is locked');
-    pending = [...pending, { entry, event }];
+    pending = [...pending, arrival];
     entries = [...entries, entry];
   };
   return {
     entries: async () => entries,
-    append: (entry) => arrive(entry, 'received'),
-    appendStale: (entry) => arrive(entry, 'received-stale'),
+    append: (entry, why) => arrive({ entry, event: 'received', ...(why && { why }) }),
+    appendStale: (entry) => arrive({ entry, event: 'received-stale' }),
     saveState: async (state) => {
       invariant(state.caseId === caseId, 'a state is saved of the case that is locked');
       const arrival = pending.at(-1);
@@ -50,6 +57,9 @@ export function openJournal(
       invariant(waiting.caseId === caseId, 'what waits belongs to the case that is locked');
       await writePending();
       await client.query(saveWaiting(waiting));
+    },
+    saveDeadline: async (at) => {
+      await client.query(saveDeadline(caseId, at));
     },
     finish: async () => {
       await writePending();
@@ -74,7 +84,7 @@ const toEntry = (row: JournalRow): JournalEntry => ({
   receivedAt: row.received_at,
 });
 
-function messageKind(kind: string): JournalEntry['kind'] {
+export function messageKind(kind: string): JournalEntry['kind'] {
   invariant(isKind(kind), 'the journal holds known kinds of message');
   return kind;
 }
@@ -85,6 +95,7 @@ const KINDS: Readonly<Record<JournalEntry['kind'], true>> = {
   event: true,
   examination: true,
   withdrawal: true,
+  'as-of': true,
 };
 
 const isKind = (kind: string): kind is JournalEntry['kind'] => Object.hasOwn(KINDS, kind);

@@ -57,6 +57,7 @@ export const FACT_COLUMNS: FactColumns = {
   curabilityClass: { name: 'curability_class', nullable: true },
   curabilityGroup: { name: 'curability_group', nullable: true },
   withdrawn: { name: 'withdrawn', nullable: false },
+  awaitsPathology: { name: 'awaits_pathology', nullable: false },
 };
 
 /** Columns in a fixed order. */

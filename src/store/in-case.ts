@@ -113,10 +113,11 @@ function lockKey(caseId: string): string {
 
 const sortingJournal = (journal: OpenJournal): CaseJournal => ({
   entries: () => faulting(() => journal.entries()),
-  append: (entry) => journal.append(entry),
+  append: (entry, why) => journal.append(entry, why),
   appendStale: (entry) => journal.appendStale(entry),
   saveState: (state) => faulting(() => journal.saveState(state)),
   saveWaiting: (waiting) => faulting(() => journal.saveWaiting(waiting)),
+  saveDeadline: (at) => faulting(() => journal.saveDeadline(at)),
 });
 
 async function faulting<T>(work: () => Promise<T>): Promise<T> {

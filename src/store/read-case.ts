@@ -1,14 +1,15 @@
-import { type CompiledQuery, sql } from 'kysely';
-import type pg from 'pg';
-import { invariant } from '../kernel/index.js';
+import { sql } from 'kysely';
 import type {
   DeliveryState,
-  SearchHit,
-  SearchQuery,
+  JournalEntry,
+  KeptMessage,
   StoredCase,
   TimelineEvent,
 } from '../pipeline/index.js';
+import { messageKind, toEntries } from './case-journal.js';
 import type { Database } from './database.js';
+import { rowsOf } from './rows-of.js';
+import type { JournalRow } from './tables.js';
 
 interface CaseRow {
   readonly case_id: string;
@@ -21,8 +22,11 @@ interface CaseRow {
   readonly due_at: Date | null;
   readonly attempts: number;
   readonly reason: string | null;
+  readonly messages: readonly MessageRow[] | null;
   readonly timeline: readonly TimelineRow[];
 }
+
+type MessageRow = Omit<JournalRow, 'position' | 'case_id' | 'hash' | 'bytes'>;
 
 interface TimelineRow {
   readonly at: string;
@@ -40,6 +44,11 @@ export async function readCase(
     select o.case_id, o.source, o.state, s.version, o.status, o.sending_state, o.since, o.due_at,
       o.attempts, o.reason,
       (select json_agg(json_build_object(
+          'kind', j.kind, 'source', j.source, 'natural_key', j.natural_key,
+          'revision', j.revision, 'sent_at', j.sent_at, 'received_at', j.received_at)
+          order by j.position)
+        from journal j where j.case_id = o.case_id) as messages,
+      (select json_agg(json_build_object(
           'at', t.at, 'event', t.event, 'state', t.state, 'detail', t.detail) order by t.position)
         from timeline t where t.case_id = o.case_id) as timeline
     from outbox o
@@ -53,6 +62,7 @@ const toStoredCase = (row: CaseRow): StoredCase => ({
   caseId: row.case_id,
   source: row.source,
   state: row.state,
+  messages: (row.messages ?? []).map(toKept),
   ...(row.version === null ? {} : { version: row.version }),
   delivery: toDeliveryState(row),
   timeline: row.timeline.map(({ at, event, state, detail }) => ({
@@ -75,58 +85,23 @@ function toDeliveryState(row: CaseRow): DeliveryState {
   };
 }
 
-/** In the order of case ids, a page at a time. */
-export async function searchCases(
-  { db, pool }: Database,
-  { searchKeys, delivery, source, limit, after }: SearchQuery,
-): Promise<readonly SearchHit[]> {
-  invariant(Number.isInteger(limit) && limit > 0, 'a page of search has a length');
-  let query = db
-    .selectFrom('outbox as o')
-    .select((eb) => [
-      'o.case_id',
-      'o.state',
-      'o.status',
-      eb
-        .selectFrom('journal as j')
-        .select('j.received_at')
-        .whereRef('j.case_id', '=', 'o.case_id')
-        .orderBy('j.position')
-        .limit(1)
-        .as('received_at'),
-    ])
-    .orderBy('o.case_id')
-    .limit(limit);
-  for (const [name, value] of Object.entries(searchKeys)) {
-    query = query.where((eb) =>
-      eb.exists(
-        eb
-          .selectFrom('search_keys as k')
-          .select('k.case_id')
-          .whereRef('k.case_id', '=', 'o.case_id')
-          .where('k.name', '=', name)
-          .where('k.value', '=', value),
-      ),
-    );
-  }
-  if (delivery !== undefined) query = query.where('o.status', '=', delivery);
-  if (after !== undefined) query = query.where('o.case_id', '>', after);
-  if (source !== undefined) query = query.where('o.source', '=', source);
-  return (await rowsOf(pool, query.compile())).map((row) => ({
-    caseId: row.case_id,
-    state: row.state,
-    delivery: row.status,
-    receivedAt: row.received_at ?? '',
-  }));
-}
+const toKept = (row: MessageRow): KeptMessage => ({
+  kind: messageKind(row.kind),
+  source: row.source,
+  naturalKey: row.natural_key,
+  revision: row.revision,
+  sentAt: row.sent_at,
+  receivedAt: row.received_at,
+});
 
-/**
- * Runs what Kysely has put into words. The pool parts with a connection on which a query failed;
- * Kysely itself would give it back, though nothing may come through it any more.
- */
-async function rowsOf<Row extends pg.QueryResultRow>(
-  pool: pg.Pool,
-  { sql: text, parameters }: CompiledQuery<Row>,
-): Promise<readonly Row[]> {
-  return (await pool.query<Row>(text, [...parameters])).rows;
+/** Every message of a case, oldest first. */
+export async function readEntries(
+  { pool }: Database,
+  caseId: string,
+): Promise<readonly JournalEntry[]> {
+  const { rows } = await pool.query<JournalRow>(
+    'select * from journal where case_id = $1 order by position',
+    [caseId],
+  );
+  return toEntries(rows);
 }

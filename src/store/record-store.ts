@@ -3,7 +3,9 @@ import type { RecordStore } from '../pipeline/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
 import { inCase } from './in-case.js';
-import { readCase, searchCases } from './read-case.js';
+import { alone, countWaiting, dailyTurn, pastDeadline } from './passing-time.js';
+import { readCase, readEntries } from './read-case.js';
+import { searchCases } from './search-cases.js';
 import { createBell } from './wake.js';
 
 const READY_WITHIN_MS = 3_000;
@@ -22,6 +24,11 @@ export function createRecordStore(database: Database): RecordStore {
     },
     read: (caseId) => sorting(() => readCase(database, caseId)),
     search: (query) => sorting(() => searchCases(database, query)),
+    entries: (caseId) => sorting(() => readEntries(database, caseId)),
+    pastDeadline: (now, limit, after) => sorting(() => pastDeadline(database, now, limit, after)),
+    countWaiting: (before) => sorting(() => countWaiting(database, before)),
+    alone: (work) => alone(database, work),
+    dailyTurn: (name, now) => sorting(() => dailyTurn(database, name, now)),
     ready: () => sorting(() => proveWrite(database)),
   };
 }

@@ -18,6 +18,8 @@ import { factColumns, factValues } from './fact-columns.js';
 export interface Arrival {
   readonly entry: JournalEntry;
   readonly event: Extract<TimelineEvent['event'], 'received' | 'received-stale'>;
+  /** Why a message of our own was written. */
+  readonly why?: string;
 }
 
 const ENTRY_COLUMNS =
@@ -28,7 +30,7 @@ const RECEIVED_AT = 8;
 const EVENT = 9;
 const WHICH = 10;
 
-const arrivalValues = ({ entry, event }: Arrival): readonly unknown[] => [
+const arrivalValues = ({ entry, event, why }: Arrival): readonly unknown[] => [
   entry.caseId,
   entry.kind,
   entry.source,
@@ -39,7 +41,7 @@ const arrivalValues = ({ entry, event }: Arrival): readonly unknown[] => [
   Buffer.from(entry.bytes.buffer, entry.bytes.byteOffset, entry.bytes.byteLength),
   entry.receivedAt,
   event,
-  `${entry.kind}, revision ${entry.revision}`,
+  `${entry.kind}, revision ${entry.revision}${why === undefined ? '' : `: ${why}`}`,
 ];
 
 /** @returns `$from, $from+1, ...` */
@@ -60,7 +62,7 @@ export const saveArrival = (arrival: Arrival): pg.QueryConfig => ({
   values: [...arrivalValues(arrival)],
 });
 
-const STATE_PLACES = 7;
+const STATE_PLACES = 8;
 const factPlaces = factColumns();
 const ARRIVAL_FROM = STATE_PLACES + factPlaces.length + 1;
 
@@ -74,6 +76,7 @@ export const saveState = (state: StateToStore, arrival: Arrival | undefined): pg
     Object.values(state.searchKeys),
     state.source,
     state.changed ?? null,
+    state.deadlineAt ?? null,
     ...factValues(state.facts),
   ];
   return arrival === undefined
@@ -105,13 +108,14 @@ const saveStateText = (entry: string, received: string): string => `
     where search_keys.value <> excluded.value
   ),
   queued as (
-    insert into outbox (case_id, source, state, status, since, due_at, queued_at)
-    select $1, $6, $2, 'queued', moment, moment, moment
+    insert into outbox (case_id, source, state, status, since, due_at, queued_at, deadline_at)
+    select $1, $6, $2, 'queued', moment, moment, moment, ($8::text)::timestamptz
     from (select clock_timestamp() as moment, count(*) from before) as turn
     on conflict (case_id) do update set
       source = excluded.source,
       state = excluded.state,
       queued_at = excluded.queued_at,
+      deadline_at = excluded.deadline_at,
       (status, since, due_at, attempts, reason, failure_class, first_failed_at, last_failed_at) = (
         select x.* from (
           select outbox.status, outbox.since, outbox.due_at, outbox.attempts, outbox.reason,
@@ -169,4 +173,11 @@ export const saveWaiting = (waiting: WaitingToStore): pg.QueryConfig => ({
     Object.keys(waiting.searchKeys),
     Object.values(waiting.searchKeys),
   ],
+});
+
+/** Corrects when time alone changes the record of a case next. */
+export const saveDeadline = (caseId: string, at: string | undefined): pg.QueryConfig => ({
+  name: 'save-deadline',
+  text: 'update outbox set deadline_at = ($2::text)::timestamptz where case_id = $1',
+  values: [caseId, at ?? null],
 });

@@ -62,6 +62,8 @@ export interface OutboxTable {
   /** What the FHIR server said of the last delivered state. */
   readonly delivered_state: number | null;
   readonly locations: readonly string[];
+  /** When time alone changes the record next; null: never. */
+  readonly deadline_at: Date | null;
 }
 
 /** Append-only: triggers refuse every change. */
@@ -80,6 +82,12 @@ export interface ReadinessTable {
   readonly proved_at: Date;
 }
 
+/** When something that is done once a day was done last. */
+export interface DailyTurnsTable {
+  readonly name: string;
+  readonly taken_at: Date;
+}
+
 export interface Tables {
   readonly journal: JournalTable;
   readonly states: StatesTable;
@@ -88,6 +96,7 @@ export interface Tables {
   readonly outbox: OutboxTable;
   readonly timeline: TimelineTable;
   readonly readiness: ReadinessTable;
+  readonly daily_turns: DailyTurnsTable;
 }
 
 export type JournalRow = Selectable<JournalTable>;

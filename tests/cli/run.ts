@@ -50,7 +50,8 @@ export async function run(args: readonly string[], more: Partial<World> = {}): P
     version: '1.2.3',
     check: async (bytes, unit) => {
       const settings = { unit, secret: 'x'.repeat(40), softwareVersion: '1.2.3' };
-      return checkMessage(kindOf(bytes), bytes, settings, () => Promise.resolve([]));
+      const nothing = () => Promise.resolve([]);
+      return checkMessage(kindOf(bytes), bytes, { settings, caller: {}, entriesOf: nothing });
     },
     assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),

@@ -83,6 +83,7 @@ const viewOf = (esdCase: EsdCase): CaseView => ({
   case: esdCase.fields.case,
   revision: esdCase.fields.revision,
   delivery: { name: 'queued', state: 1, since: RECEIVED_AT, attempts: 0 },
+  messages: [],
   timeline: [{ at: RECEIVED_AT, event: 'received', state: 1 }],
 });
 

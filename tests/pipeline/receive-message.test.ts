@@ -5,7 +5,10 @@ import { createService, type RecordStore } from '../../src/pipeline/index.js';
 
 const never = () => Promise.reject(new Error('nothing may be stored'));
 const nothing = () => Promise.resolve(undefined);
-const STORE: RecordStore = { inCase: never, read: nothing, search: never, ready: never };
+const STORE: RecordStore = {
+  ...{ inCase: never, read: nothing, search: never, ready: never, entries: async () => [] },
+  ...{ pastDeadline: never, countWaiting: never, alone: never, dailyTurn: never },
+};
 
 const service = (now: string, change: Partial<UnitSettings> = {}) =>
   createService({

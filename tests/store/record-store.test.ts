@@ -170,7 +170,10 @@ describe('search', () => {
     await save('u-2', 'patient-u', 'unit-c');
     const query = { searchKeys: { patient: 'patient-u' }, limit: 10 };
     expect(await store.search({ ...query, source: 'unit-b' })).toEqual([
-      { caseId: 'u-1', state: 1, delivery: 'queued', receivedAt: entry('u-1').receivedAt },
+      {
+        ...{ caseId: 'u-1', state: 1, delivery: 'queued', receivedAt: entry('u-1').receivedAt },
+        awaitsPathologySince: state('u-1').facts.scopeInAt,
+      },
     ]);
     expect(await store.search({ ...query, delivery: 'delivered' })).toEqual([]);
   });

@@ -61,6 +61,7 @@ export function state(caseId: string, number = 1, version = `{"state":${number}}
       curabilityClass: null,
       curabilityGroup: null,
       withdrawn: false,
+      awaitsPathology: true,
     },
     searchKeys: { patient: `p-${caseId}` },
   };

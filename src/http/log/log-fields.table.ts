@@ -28,6 +28,7 @@ export const LOG_FIELDS: Readonly<Record<string, (value: unknown) => boolean>> =
   class: text(WORD),
   fault: text(WORD),
   attempt: whole,
+  count: whole,
   role: text(WORD),
   keyId: text(/^[0-9a-f]{8}$/),
   /** A code of PostgreSQL. */

@@ -1,4 +1,4 @@
-import type { MessageKind } from '../../pipeline/index.js';
+import type { SentKind } from '../../pipeline/index.js';
 import { Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 
@@ -6,7 +6,7 @@ import type { Route } from '../route.js';
  * Says what would become of a message and keeps nothing. 200 whether it is valid or not:
  * only a body that cannot be read at all is an error of the request.
  */
-export const checkMessage = (kind: MessageKind, path: string): Route => ({
+export const checkMessage = (kind: SentKind, path: string): Route => ({
   method: 'POST',
   path,
   answer: async ({ body, caller, note }, { service }) => {

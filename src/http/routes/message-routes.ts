@@ -1,4 +1,4 @@
-import type { MessageKind } from '../../pipeline/index.js';
+import type { SentKind } from '../../pipeline/index.js';
 import type { Route } from '../route.js';
 import { checkMessage } from './check-message.js';
 import { receiveMessage } from './receive-message.js';
@@ -10,9 +10,9 @@ const PATHS = {
   event: '/events',
   examination: '/examinations',
   withdrawal: '/withdrawals',
-} as const satisfies Readonly<Record<MessageKind, string>>;
+} as const satisfies Readonly<Record<SentKind, string>>;
 
-const KINDS = Object.keys(PATHS) as readonly MessageKind[];
+const KINDS = Object.keys(PATHS) as readonly SentKind[];
 
 /** Taking and checking, for every kind of message. */
 export const messageRoutes: readonly Route[] = KINDS.flatMap((kind) => [

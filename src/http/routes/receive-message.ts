@@ -1,10 +1,10 @@
-import type { MessageKind, Receipt } from '../../pipeline/index.js';
+import type { Receipt, SentKind } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 import type { Reply } from '../send.js';
 
 /** Takes a message: 202 when it is kept for good, 200 when it was kept before. */
-export const receiveMessage = (kind: MessageKind, path: string): Route => ({
+export const receiveMessage = (kind: SentKind, path: string): Route => ({
   method: 'POST',
   path,
   answer: async ({ body, caller, note }, { service }) => {

@@ -5,6 +5,7 @@ import { outbox } from './0003-outbox.js';
 import { site } from './0004-site.js';
 import { identityMode } from './0005-identity-mode.js';
 import { afterTheCase } from './0006-after-the-case.js';
+import { passingTime } from './0007-passing-time.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -14,6 +15,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0004-site': site,
   '0005-identity-mode': identityMode,
   '0006-after-the-case': afterTheCase,
+  '0007-passing-time': passingTime,
 };
 
 /** Reads no disk: the migrations are part of the program. */

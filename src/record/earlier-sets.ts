@@ -1,0 +1,64 @@
+import { lineOf } from './lines.js';
+import type { MessageKind, RecordMessage } from './message.js';
+
+type Messages = readonly RecordMessage[];
+/** The first so many revisions of a line; none of them: the line has not begun. */
+type Beginnings = readonly Messages[];
+
+/** What a resource of the record may rest on together: a verdict on the case and its reports. */
+const TOGETHER: readonly MessageKind[] = ['case', 'pathology', 'withdrawal'];
+
+/**
+ * Every set of messages that may have been the record of this case at an earlier time and had a
+ * resource that the present one lacks. Messages come in any order and only the newest state is
+ * sent, so two lines may have moved between what was sent and now: case, reports and withdrawal
+ * are cut back together in every way, each other line together with the case.
+ *
+ * @param messages in the order of a record
+ * @returns the present set is not among them; the order depends on the messages alone
+ */
+export function earlierSets(messages: Messages): readonly Messages[] {
+  const lines = linesOf(messages);
+  const together = lines.filter(([first]) => first !== undefined && isTogether(first));
+  const others = lines.filter(([first]) => first !== undefined && !isTogether(first));
+  const cases = lines.filter(([first]) => first?.kind === 'case');
+  const rest = (line: readonly Messages[]) => lines.filter((other) => !line.includes(other)).flat();
+  const sets = [
+    ...combined(together).map((set) => [...set, ...others.flat()]),
+    ...others.flatMap((line) => {
+      const cut = [...cases, line];
+      return combined(cut).map((set) => [...set, ...rest(cut)]);
+    }),
+  ];
+  const smaller = sets.filter((set) => set.length < messages.length);
+  return [...new Map(smaller.map((set) => [nameOf(set, messages), set])).values()];
+}
+
+const isTogether = ({ kind }: RecordMessage): boolean => TOGETHER.includes(kind);
+
+function linesOf(messages: Messages): readonly Messages[] {
+  const lines = new Map<string, Messages>();
+  for (const message of messages) {
+    const line = lineOf(message);
+    lines.set(line, [...(lines.get(line) ?? []), message]);
+  }
+  return [...lines.values()];
+}
+
+/** Every way of taking a beginning of each line. */
+function combined(lines: readonly Messages[]): readonly Messages[] {
+  return lines.reduce<Beginnings>(
+    (sets, line) => sets.flatMap((set) => beginningsOf(line).map((part) => [...set, ...part])),
+    [[]],
+  );
+}
+
+const beginningsOf = (line: Messages): Beginnings => [
+  [],
+  ...line.map((_, i) => line.slice(0, i + 1)),
+];
+
+const nameOf = (set: Messages, all: Messages): string => {
+  const present = new Set(set);
+  return all.map((message) => (present.has(message) ? '1' : '0')).join('');
+};
