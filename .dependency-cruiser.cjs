@@ -8,6 +8,8 @@ const MAY_IMPORT = {
   statistics: ['kernel', 'references', 'rules'],
   assessment: ['kernel', 'references', 'rules', 'contract'],
   surveillance: ['kernel', 'references', 'rules', 'contract', 'assessment'],
+  capacity: ['kernel'],
+  calendar: ['kernel'],
   record: ['kernel', 'contract', 'assessment', 'surveillance'],
   mapping: ['kernel', 'terminology', 'contract', 'assessment', 'surveillance', 'record'],
   conformance: ['kernel'],

@@ -1,0 +1,86 @@
+import { addMonths, invariant, isCalendarDate } from '../kernel/index.js';
+import type { Route } from './demand.js';
+
+/**
+ * What follows a check: months from it, once or again and again, as long as it falls no later than
+ * `until` months after the anchor, or a word where only the findings will give a date.
+ */
+export type Following = number | { readonly every: number; readonly until?: number } | string;
+
+/** A check of a plan and what comes after it. */
+export interface PlannedCheck {
+  readonly route: Route;
+  /** YYYY-MM-DD */
+  readonly targetOn: string;
+  /** The date that `until` counts from, YYYY-MM-DD. */
+  readonly anchorOn: string;
+  readonly then: readonly Following[];
+}
+
+/** Checks expected in a month, by route. */
+export type MonthLoad = { readonly month: string } & Readonly<Record<Route, number>>;
+
+export interface Forecast {
+  /** Every month of the period, in order. */
+  readonly months: readonly MonthLoad[];
+  /** Plans that come to a check without a date within the period: the load may well be more. */
+  readonly undated: number;
+}
+
+/**
+ * The load to expect when every check takes place on its target and finds nothing new. A target
+ * before the period is due still, so it counts on the first day, and what follows counts from it.
+ *
+ * @param fromOn first day of the period, YYYY-MM-DD; its month counts from that day
+ * @param months length of the period, whole, 1 or more
+ * @throws InvariantError when a date is none or an interval is not whole and above 0
+ */
+export function forecastLoad(
+  checks: readonly PlannedCheck[],
+  fromOn: string,
+  months = 36,
+): Forecast {
+  invariant(isCalendarDate(fromOn), 'a period begins on a date');
+  invariant(Number.isSafeInteger(months) && months > 0, 'a period has whole months, 1 or more');
+  const firstOfMonth = `${fromOn.slice(0, 7)}-01`;
+  const names = Array.from({ length: months }, (_, i) => addMonths(firstOfMonth, i).slice(0, 7));
+  const loads = names.map((month) => ({ month, upper: 0, lower: 0, both: 0 }));
+  const loadOf = new Map(loads.map((load) => [load.month, load]));
+  let undated = 0;
+  for (const check of checks) {
+    for (const on of datesOf(check, fromOn, addMonths(firstOfMonth, months))) {
+      const load = loadOf.get(on.slice(0, 7));
+      if (load === undefined) undated += 1;
+      else load[check.route] += 1;
+    }
+  }
+  return { months: loads, undated };
+}
+
+/** Stands for a date that only findings will give. */
+const UNDATED = 'undated';
+
+/** When a check and those that follow fall, up to the end of the period. */
+function* datesOf(check: PlannedCheck, fromOn: string, endOn: string): Generator<string> {
+  invariant([check.targetOn, check.anchorOn].every(isCalendarDate), 'a check has its dates');
+  let on = check.targetOn < fromOn ? fromOn : check.targetOn;
+  if (on >= endOn) return;
+  yield on;
+  for (const following of check.then) {
+    if (typeof following === 'string') {
+      yield UNDATED;
+      return;
+    }
+    const { every, until } =
+      typeof following === 'number' ? { every: following, until: undefined } : following;
+    invariant(Number.isSafeInteger(every) && every > 0, 'an interval is whole months, 1 or more');
+    const lastOn = until === undefined ? undefined : addMonths(check.anchorOn, until);
+    do {
+      const next = addMonths(on, every);
+      if (lastOn !== undefined && next > lastOn) break;
+      if (next >= endOn) return;
+      on = next;
+      yield on;
+    } while (typeof following !== 'number');
+  }
+}

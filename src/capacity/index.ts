@@ -1,0 +1,11 @@
+export { type Assignment, assignPlaces, type Placed, type Unplaced } from './assign.js';
+export type { OpenItem, Route, Session } from './demand.js';
+export {
+  type Following,
+  type Forecast,
+  forecastLoad,
+  type MonthLoad,
+  type PlannedCheck,
+} from './forecast.js';
+export type { Shortfall } from './shortfall.js';
+export type { Urgency } from './urgency.table.js';
