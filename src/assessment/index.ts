@@ -17,6 +17,7 @@ export type {
   EventGrades,
   GradeFinding,
   GradeOutcome,
+  RecurrenceFinding,
 } from './events/afterwards.js';
 export { assessEvents } from './events/assess-events.js';
 export { QUANTITY_RULES } from './quantities/quantity-rules.js';

@@ -5664,4 +5664,22 @@ export const CONCEPTS = {
       licence: 'open',
     },
   ],
+  'unit-cel': [
+    {
+      system: 'http://unitsofmeasure.org',
+      code: 'Cel',
+      display: 'Cel',
+      status: 'verified-2',
+      licence: 'open',
+    },
+  ],
+  'unit-mg-l': [
+    {
+      system: 'http://unitsofmeasure.org',
+      code: 'mg/L',
+      display: 'mg/L',
+      status: 'verified-2',
+      licence: 'open',
+    },
+  ],
 } as const;

@@ -7,7 +7,7 @@ export {
   localRef,
 } from './code-ref.js';
 export { codeableConcept, localCoding } from './codeable-concept.js';
-export { COMPLICATIONS } from './complications.js';
+export { adverseEventCode, COMPLICATIONS } from './complications.js';
 export {
   CURABILITY_CLASSES,
   CURABILITY_GROUPS,
@@ -30,7 +30,13 @@ export {
 } from './kinds.js';
 export { lesionByHistology, lesionCondition } from './lesion-condition.js';
 export type { Licences } from './licences.js';
-export { ESD_PROCEDURE, ESD_RECTUM_BY_COLONOSCOPE, HYBRID_ESD } from './procedures.js';
+export {
+  DILATATION_OF,
+  ESD_PROCEDURE,
+  ESD_RECTUM_BY_COLONOSCOPE,
+  HYBRID_ESD,
+  LATER_PROCEDURES,
+} from './procedures.js';
 export { STRUCTURE } from './structure.js';
 export { BASE } from './systems.js';
 export { UNITS, type Unit } from './units.js';

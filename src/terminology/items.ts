@@ -44,4 +44,6 @@ export const ITEMS = setRefs('esd-observation', {
   'asa-class': { open: ['obs-asa-class'] },
   'helicobacter-status': { open: ['obs-h-pylori-state'] },
   'ae-severity': { open: ['obs-adverse-event-degree'] },
+  'haemoglobin-before': { open: ['obs-haemoglobin'] },
+  'haemoglobin-lowest': { open: ['obs-haemoglobin'] },
 });

@@ -35,6 +35,16 @@ export const REPORT_KINDS = {
     colon: COLONOSCOPY_REPORT,
     rectum: ENDOSCOPY_REPORT,
   } satisfies Record<Organ, CodeRef>,
+  'follow-up-report': {
+    upper: localRef(
+      { set: 'report-kind', code: 'follow-up-report' },
+      { open: ['doc-endoscopy-study'] },
+    ),
+    lower: localRef(
+      { set: 'report-kind', code: 'follow-up-report' },
+      { open: ['doc-colonoscopy-study'] },
+    ),
+  },
   'pathology-report': localRef(
     { set: 'report-kind', code: 'pathology-report' },
     { open: ['doc-surgical-pathology-study', 'doc-pathology-synoptic'] },

@@ -1383,6 +1383,335 @@ export const LOCAL_CODES = {
       display: 'Standing of report',
       definition: 'Whether the findings of a report are those of the record.',
     },
+    'adverse-event-30d': {
+      display: 'Adverse event within 30 days',
+      definition:
+        'Whether anything went wrong after the procedure, up to its 30th day, however likely a link is.',
+    },
+    'delayed-bleeding': {
+      display: 'Delayed bleeding',
+      definition:
+        'Whether there was a bleeding after the procedure by the definition that is the method.',
+    },
+    'stated-grade': {
+      display: 'Grade as stated',
+      definition: 'Grade of an adverse event as the unit states it.',
+    },
+    'event-course': {
+      display: 'Course of event',
+      definition: 'Panel: what an event needed and led to.',
+    },
+    'caused-by-dissection': {
+      display: 'Caused by dissection',
+      definition: 'Whether the dissection caused the event, as the unit judges.',
+    },
+    intervention: {
+      display: 'Intervention',
+      definition: 'Gravest intervention for the event.',
+    },
+    'intervention-time': {
+      display: 'Time of intervention',
+      definition: 'When the intervention was made.',
+    },
+    'under-general-anaesthesia': {
+      display: 'Under general anaesthesia',
+      definition: 'Whether the intervention was made under general anaesthesia.',
+    },
+    'transfused-units': {
+      display: 'Transfused units',
+      definition: 'Count of units of blood products given.',
+    },
+    'drugs-beyond-grade-i': {
+      display: 'Drugs beyond grade I',
+      definition:
+        'Whether drugs were given beyond antiemetics, antipyretics, analgesics and electrolytes.',
+    },
+    'emergency-visit': {
+      display: 'Emergency visit',
+      definition: 'Visit to an emergency ward.',
+    },
+    readmission: {
+      display: 'Readmission',
+      definition: 'Admitted to hospital again.',
+    },
+    'admission-duration': {
+      display: 'Length of admission',
+      definition: 'Length of an admission, or of its prolongation, h.',
+    },
+    'longer-observation': {
+      display: 'Longer observation',
+      definition: 'By how much the observation was prolonged, h.',
+    },
+    'critical-care': {
+      display: 'Critical care',
+      definition: 'Critical care, by the organs that failed.',
+    },
+    'died-of-event': {
+      display: 'Died of event',
+      definition: 'Whether the patient died of the event.',
+    },
+    'resolved-on': {
+      display: 'Resolved on',
+      definition: 'Day on which the event was over.',
+    },
+    'haemoglobin-course': {
+      display: 'Course of haemoglobin',
+      definition: 'Panel: haemoglobin before the dissection and its lowest value since.',
+    },
+    'haemoglobin-before': {
+      display: 'Haemoglobin before dissection',
+      definition: 'Last value before the dissection, g/dL.',
+    },
+    'haemoglobin-lowest': {
+      display: 'Lowest haemoglobin',
+      definition: 'Lowest value since the dissection, g/dL.',
+    },
+    'late-bleeding-findings': {
+      display: 'Findings of delayed bleeding',
+      definition: 'Panel: signs of a bleeding after the procedure and what was done.',
+    },
+    'bleeding-sign': {
+      display: 'Sign of bleeding',
+      definition: 'Overt sign of bleeding, or its effect on the circulation.',
+    },
+    'bleeding-confirmed': {
+      display: 'Bleeding confirmed',
+      definition: 'Whether a bleeding spot was seen at the scar through the endoscope.',
+    },
+    'late-haemostasis': {
+      display: 'Haemostasis after procedure',
+      definition: 'Means by which a bleeding after the procedure was stopped.',
+    },
+    'late-perforation-findings': {
+      display: 'Findings of delayed perforation',
+      definition: 'Panel: a hole found after the scope was out.',
+    },
+    'perforation-found-by': {
+      display: 'Perforation found by',
+      definition: 'How the hole came to light.',
+    },
+    peritonitis: {
+      display: 'Peritonitis',
+      definition: 'Whether the peritoneum was inflamed.',
+    },
+    'inflammation-findings': {
+      display: 'Findings of inflammation',
+      definition: 'Panel: signs of infection, of fever or of thermal injury of the wall.',
+    },
+    'highest-temperature': {
+      display: 'Highest temperature',
+      definition: 'Highest body temperature, degrees Celsius.',
+    },
+    'peritoneal-pain': {
+      display: 'Peritoneal pain',
+      definition: 'Whether there was pain of the peritoneum.',
+    },
+    'c-reactive-protein': {
+      display: 'C-reactive protein',
+      definition: 'Highest C-reactive protein, mg/L.',
+    },
+    'extraluminal-air': {
+      display: 'Air outside of the lumen',
+      definition: 'Whether imaging showed air outside of the lumen.',
+    },
+    'stricture-findings': {
+      display: 'Findings of stricture',
+      definition: 'Panel: a narrow place at the scar.',
+    },
+    'gastroscope-passes': {
+      display: 'Gastroscope passes',
+      definition: 'Whether a standard gastroscope, of about 9 to 10 mm, passes.',
+    },
+    'narrowest-diameter': {
+      display: 'Narrowest diameter',
+      definition: 'Width of the lumen at its narrowest, mm.',
+    },
+    'dysphagia-grade': {
+      display: 'Grade of dysphagia',
+      definition: '0 eats all, 1 some solids, 2 soft food, 3 liquids alone, 4 nothing.',
+    },
+    'surgery-findings': {
+      display: 'Findings of operation',
+      definition: 'Panel: an operation after the dissection and what its specimen held.',
+    },
+    'surgery-reason': {
+      display: 'Reason for operation',
+      definition: 'Whether the operation was for an adverse event or for the tumour.',
+    },
+    'residual-tumour': {
+      display: 'Residual tumour at operation',
+      definition: 'What was left at the place of the dissection.',
+    },
+    'nodes-examined': {
+      display: 'Lymph nodes examined',
+      definition: 'Count of lymph nodes that were examined.',
+    },
+    'nodes-positive': {
+      display: 'Lymph nodes with metastasis',
+      definition: 'Count of lymph nodes that hold a metastasis.',
+    },
+    'distant-metastasis': {
+      display: 'Distant metastasis',
+      definition: 'Whether there is a metastasis beyond the regional lymph nodes.',
+    },
+    'pathological-n': {
+      display: 'Pathological N category',
+      definition: 'Category of the regional lymph nodes after an operation.',
+    },
+    'meeting-decision': {
+      display: 'Decision of meeting',
+      definition: 'What a meeting of several disciplines decided.',
+    },
+    'no-surgery-reason': {
+      display: 'Reason against operation',
+      definition: 'Why a meeting decided against an operation.',
+    },
+    'dilatation-details': {
+      display: 'Details of dilatation',
+      definition: 'Panel: one session of dilatation of a stricture.',
+    },
+    'dilatation-number': {
+      display: 'Number of dilatation',
+      definition: '1 for the first dilatation of a stricture.',
+    },
+    dilator: {
+      display: 'Means of dilatation',
+      definition: 'Instrument of the dilatation.',
+    },
+    'dilatation-diameter': {
+      display: 'Diameter of dilatation',
+      definition: 'Diameter of the largest balloon, bougie or stent, mm.',
+    },
+    'steroid-injected': {
+      display: 'Steroid injected',
+      definition: 'Whether a steroid was injected with the dilatation.',
+    },
+    death: {
+      display: 'Death',
+      definition: 'When the patient died.',
+    },
+    'follow-up-declined': {
+      display: 'Follow-up declined',
+      definition: 'The patient does not want to be examined again, or not here.',
+    },
+    'decline-reason': {
+      display: 'Reason for declining',
+      definition: 'Why the patient declined.',
+    },
+    'lost-to-follow-up': {
+      display: 'Lost to follow-up',
+      definition: 'Nobody can say how the patient is.',
+    },
+    'event-free-until': {
+      display: 'Free of further events until',
+      definition: 'Last day of which is known that nothing happened but what was told as an event.',
+    },
+    'status-source': {
+      display: 'Source of status',
+      definition: 'Who or what said that nothing happened.',
+    },
+    'examination-quality': {
+      display: 'Quality of examination',
+      definition: 'Panel: how much of the mucosa could be seen.',
+    },
+    'examination-complete': {
+      display: 'Examination complete',
+      definition:
+        'Whether the end of the way was reached: caecum or ileum, or second part of the duodenum.',
+    },
+    'mucosa-view': {
+      display: 'View of mucosa',
+      definition: 'How much of the mucosa of the upper tract was free of mucus and food.',
+    },
+    'inspection-duration': {
+      display: 'Time of inspection at follow-up',
+      definition: 'Time of looking, on the way out in a colonoscopy, min.',
+    },
+    'scar-seen': {
+      display: 'Scar seen',
+      definition: 'Whether the place of the dissection was seen.',
+    },
+    'scar-finding': {
+      display: 'Finding at scar',
+      definition: 'What the place of the dissection looked like.',
+    },
+    'scar-lesion-length': {
+      display: 'Length of neoplasia at scar',
+      definition: 'Largest extent of the neoplasia at the scar, mm.',
+    },
+    'scar-biopsy': {
+      display: 'Tissue of scar',
+      definition: 'What was found in tissue of the scar.',
+    },
+    'scar-treatment': {
+      display: 'Treatment at scar',
+      definition: 'What was done at the scar in the examination.',
+    },
+    'local-recurrence': {
+      display: 'Residual or recurrent neoplasia',
+      definition: 'Whether neoplasia is at the scar, by tissue or, without it, by its look.',
+    },
+    'metachronous-lesions': {
+      display: 'Metachronous lesions',
+      definition: 'Whether new lesions were found elsewhere.',
+    },
+    'metachronous-lesion': {
+      display: 'Metachronous lesion',
+      definition: 'Panel: one new lesion elsewhere.',
+    },
+    'metachronous-organ': {
+      display: 'Organ of new lesion',
+      definition: 'Organ in which the new lesion lies.',
+    },
+    'metachronous-site': {
+      display: 'Site of new lesion',
+      definition: 'Site of the new lesion within its organ.',
+    },
+    'metachronous-length': {
+      display: 'Length of new lesion',
+      definition: 'Largest extent of the new lesion, mm.',
+    },
+    'metachronous-histology': {
+      display: 'Histology of new lesion',
+      definition: 'What was found in tissue of the new lesion.',
+    },
+    'lesion-removed': {
+      display: 'Lesion removed',
+      definition: 'Whether the new lesion was removed in the examination.',
+    },
+    'passage-at-scar': {
+      display: 'Passage at scar',
+      definition: 'Panel: how wide the scar is.',
+    },
+    'endoscope-passes': {
+      display: 'Endoscope passes',
+      definition:
+        'Whether a standard gastroscope, of about 9 to 10 mm, or a larger endoscope passes.',
+    },
+    'scar-dilated': {
+      display: 'Scar dilated',
+      definition: 'Whether the scar was dilated in the examination.',
+    },
+    'barrett-left': {
+      display: 'Barrett mucosa left',
+      definition: 'Whether Barrett mucosa is still there before any ablation.',
+    },
+    'barrett-ablated': {
+      display: 'Barrett mucosa ablated',
+      definition: 'Whether Barrett mucosa was ablated in the examination.',
+    },
+    'next-step': {
+      display: 'Next step',
+      definition: 'What the unit means to do next.',
+    },
+    'next-examination-on': {
+      display: 'Day of next examination',
+      definition: 'Day of an examination that is to be sooner than planned.',
+    },
+    'stop-reason': {
+      display: 'Reason for stopping examinations',
+      definition: 'Why there are no further examinations.',
+    },
   },
   'margin-status': {
     hm0: {
@@ -1568,6 +1897,30 @@ export const LOCAL_CODES = {
       display: 'Aspiration pneumonia after the procedure',
       definition: 'Pneumonia after aspiration during the procedure.',
     },
+    fever: {
+      display: 'Fever after the procedure',
+      definition: 'Fever without another adverse event that explains it.',
+    },
+    infection: {
+      display: 'Infection after the procedure',
+      definition: 'Infection other than a pneumonia after aspiration.',
+    },
+    thromboembolism: {
+      display: 'Thromboembolism after the procedure',
+      definition: 'Thrombosis or embolism after the procedure.',
+    },
+    cardiopulmonary: {
+      display: 'Cardiopulmonary event after the procedure',
+      definition: 'Event of heart or lungs after the procedure.',
+    },
+    pancreatitis: {
+      display: 'Pancreatitis after the procedure',
+      definition: 'Inflammation of the pancreas after the procedure.',
+    },
+    'other-adverse-event': {
+      display: 'Other adverse event',
+      definition: 'Adverse event after the procedure that no other code names.',
+    },
   },
   'ae-severity': {
     'agree-none': {
@@ -1649,6 +2002,10 @@ export const LOCAL_CODES = {
     'ctcae-5': {
       display: 'CTCAE 5',
       definition: 'Death.',
+    },
+    'clavien-dindo-none': {
+      display: 'Clavien-Dindo no complication',
+      definition: 'Nothing beyond the normal course.',
     },
   },
   'specimen-type': {
@@ -2805,6 +3162,10 @@ export const LOCAL_CODES = {
       display: 'Unknown',
       definition: 'The sender does not know.',
     },
+    uncertain: {
+      display: 'Uncertain',
+      definition: 'Looked for, without a clear result.',
+    },
   },
   'team-function': {
     operator: {
@@ -2855,6 +3216,11 @@ export const LOCAL_CODES = {
       display: 'Vessel invasion of either kind',
       definition: 'Lymphatic and venous invasion taken together.',
     },
+    'events-within-30-days': {
+      display: 'Events within 30 days',
+      definition:
+        'Any adverse event, contact for one or death from day 0 to day 30; no only where somebody says that nothing happened.',
+    },
   },
   'report-kind': {
     'endoscopy-report': {
@@ -2864,6 +3230,10 @@ export const LOCAL_CODES = {
     'pathology-report': {
       display: 'Pathology report on the specimen',
       definition: 'Report of the laboratory on the specimen of one lesion dissected.',
+    },
+    'follow-up-report': {
+      display: 'Report of a follow-up endoscopy',
+      definition: 'Report of the endoscopy unit on one examination after a dissection.',
     },
   },
   'request-kind': {
@@ -3070,6 +3440,32 @@ export const LOCAL_CODES = {
     'colorectal-difficulty-matsumoto-2019': {
       display: 'Colorectal difficulty, Matsumoto 2019',
       definition: 'Score of technical difficulty of colorectal dissection.',
+    },
+    agree: {
+      display: 'AGREE',
+      definition: 'Severity of an adverse event of an endoscopic procedure.',
+    },
+    'clavien-dindo': {
+      display: 'Clavien-Dindo',
+      definition: 'Severity of a surgical complication.',
+    },
+    'bleed-28d': {
+      display: 'Delayed bleeding within 28 days',
+      definition: 'Clinical signs and confirmation at emergency endoscopy, up to day 28.',
+    },
+    'bleed-6h-30d': {
+      display: 'Delayed bleeding from 6 hours to 30 days',
+      definition:
+        'Overt haematochezia from 6 hours to 30 days with a bleeding spot at repeat colonoscopy, or transfusion.',
+    },
+    'bleed-30d-csdb': {
+      display: 'Clinically significant delayed bleeding within 30 days',
+      definition:
+        'Bleeding with emergency visit, readmission, transfusion, haemostasis or a fall of haemoglobin of 2 g/dL or more.',
+    },
+    'scar-recurrence': {
+      display: 'Neoplasia at scar',
+      definition: 'Tissue decides, and without it the look of the scar.',
     },
   },
   'score-group': {
@@ -3365,6 +3761,30 @@ export const LOCAL_CODES = {
     pTX: {
       display: 'pTX',
       definition: 'Primary tumour that cannot be assessed.',
+    },
+    pT0: {
+      display: 'pT0',
+      definition: 'No primary tumour found.',
+    },
+    pT3: {
+      display: 'pT3',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT4: {
+      display: 'pT4',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT4a: {
+      display: 'pT4a',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
+    },
+    pT4b: {
+      display: 'pT4b',
+      definition:
+        'Category of the primary tumour; its definition is that of the edition of the TNM.',
     },
   },
   'tnm-edition': {
@@ -3693,6 +4113,447 @@ export const LOCAL_CODES = {
     melanoma: {
       display: 'Melanoma',
       definition: 'Type by the WHO classification, by its name alone.',
+    },
+  },
+  intervention: {
+    none: {
+      display: 'No intervention',
+      definition: 'No intervention was needed.',
+    },
+    endoscopic: {
+      display: 'Endoscopic intervention',
+      definition: 'Intervention through the endoscope.',
+    },
+    radiological: {
+      display: 'Radiological intervention',
+      definition: 'Intervention by imaging.',
+    },
+    surgical: {
+      display: 'Surgical intervention',
+      definition: 'Operation.',
+    },
+  },
+  'critical-care': {
+    none: {
+      display: 'No critical care',
+      definition: 'No critical care was needed.',
+    },
+    'single-organ': {
+      display: 'Critical care, one organ',
+      definition: 'Critical care with failure of one organ.',
+    },
+    'multi-organ': {
+      display: 'Critical care, several organs',
+      definition: 'Critical care with failure of several organs.',
+    },
+  },
+  'bleeding-sign': {
+    haematemesis: {
+      display: 'Haematemesis',
+      definition: 'Vomiting of blood.',
+    },
+    melaena: {
+      display: 'Melaena',
+      definition: 'Black stool of altered blood.',
+    },
+    haematochezia: {
+      display: 'Haematochezia',
+      definition: 'Overt blood from the bowel.',
+    },
+    syncope: {
+      display: 'Syncope',
+      definition: 'Short loss of consciousness.',
+    },
+    shock: {
+      display: 'Shock',
+      definition: 'Failure of the circulation.',
+    },
+  },
+  'perforation-finder': {
+    endoscopy: {
+      display: 'Endoscopy',
+      definition: 'Seen through the endoscope.',
+    },
+    imaging: {
+      display: 'Imaging',
+      definition: 'Seen on imaging.',
+    },
+    operation: {
+      display: 'Operation',
+      definition: 'Seen at an operation.',
+    },
+  },
+  'surgery-reason': {
+    'adverse-event': {
+      display: 'Operation for adverse event',
+      definition: 'Emergency operation for an adverse event.',
+    },
+    oncological: {
+      display: 'Oncological operation',
+      definition: 'Operation for the tumour.',
+    },
+  },
+  operation: {
+    'resection-with-nodes': {
+      display: 'Resection with lymph nodes',
+      definition: 'Resection of the organ or a part of it with its lymph nodes.',
+    },
+    'local-excision': {
+      display: 'Local excision',
+      definition: 'Excision of the scar without lymph nodes.',
+    },
+    'closure-or-drainage': {
+      display: 'Closure or drainage',
+      definition: 'Closure of a hole, or drainage.',
+    },
+    other: {
+      display: 'Other operation',
+      definition: 'Operation that no other code names.',
+    },
+  },
+  'residual-tumour': {
+    none: {
+      display: 'No residual tumour',
+      definition: 'Nothing was left at the place of the dissection.',
+    },
+    dysplasia: {
+      display: 'Residual dysplasia',
+      definition: 'Dysplasia was left.',
+    },
+    carcinoma: {
+      display: 'Residual carcinoma',
+      definition: 'Carcinoma was left.',
+    },
+    'not-assessable': {
+      display: 'Residual tumour not assessable',
+      definition: 'Tissue does not allow an answer.',
+    },
+  },
+  'node-category': {
+    pN0: {
+      display: 'pN0',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN1: {
+      display: 'pN1',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN1a: {
+      display: 'pN1a',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN1b: {
+      display: 'pN1b',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN1c: {
+      display: 'pN1c',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN2: {
+      display: 'pN2',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN2a: {
+      display: 'pN2a',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN2b: {
+      display: 'pN2b',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN3: {
+      display: 'pN3',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN3a: {
+      display: 'pN3a',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pN3b: {
+      display: 'pN3b',
+      definition:
+        'Category of the regional lymph nodes; its definition is that of the edition of the TNM.',
+    },
+    pNX: {
+      display: 'pNX',
+      definition: 'Regional lymph nodes that cannot be assessed.',
+    },
+  },
+  'meeting-decision': {
+    'no-surgery': {
+      display: 'No operation',
+      definition: 'The meeting decides against an operation.',
+    },
+    surgery: {
+      display: 'Operation',
+      definition: 'The meeting decides for an operation.',
+    },
+    'further-endoscopic-treatment': {
+      display: 'Further endoscopic treatment',
+      definition: 'The meeting decides for further treatment through the endoscope.',
+    },
+    chemoradiotherapy: {
+      display: 'Chemoradiotherapy',
+      definition: 'The meeting decides for drugs and radiation.',
+    },
+    'best-supportive-care': {
+      display: 'Best supportive care',
+      definition: 'The meeting decides for relief alone.',
+    },
+    'further-staging': {
+      display: 'Further staging',
+      definition: 'The meeting wants more to be known first.',
+    },
+  },
+  'no-surgery-reason': {
+    'low-risk': {
+      display: 'Low risk',
+      definition: 'The risk that tumour is left is low.',
+    },
+    comorbidity: {
+      display: 'Comorbidity',
+      definition: 'Other diseases speak against it.',
+    },
+    age: {
+      display: 'Age',
+      definition: 'Age speaks against it.',
+    },
+    'patient-wish': {
+      display: 'Wish of the patient',
+      definition: 'The patient does not want it.',
+    },
+  },
+  dilator: {
+    balloon: {
+      display: 'Balloon',
+      definition: 'Dilated with a balloon.',
+    },
+    bougie: {
+      display: 'Bougie',
+      definition: 'Dilated with a bougie.',
+    },
+    incision: {
+      display: 'Incision',
+      definition: 'Scar cut through the endoscope.',
+    },
+    stent: {
+      display: 'Stent',
+      definition: 'Stent put in.',
+    },
+  },
+  'decline-reason': {
+    'patient-wish': {
+      display: 'Wish of the patient',
+      definition: 'The patient does not want it.',
+    },
+    comorbidity: {
+      display: 'Comorbidity',
+      definition: 'Other diseases come first.',
+    },
+    'moved-away': {
+      display: 'Moved away',
+      definition: 'The patient has moved away.',
+    },
+    'followed-elsewhere': {
+      display: 'Followed elsewhere',
+      definition: 'The patient is examined elsewhere.',
+    },
+  },
+  'status-source': {
+    patient: {
+      display: 'Patient',
+      definition: 'The patient was asked.',
+    },
+    relative: {
+      display: 'Relative',
+      definition: 'A relative was asked.',
+    },
+    'general-practitioner': {
+      display: 'General practitioner',
+      definition: 'The general practitioner was asked.',
+    },
+    'hospital-record': {
+      display: 'Hospital record',
+      definition: 'The record of a hospital was read.',
+    },
+  },
+  'mucosa-view': {
+    clear: {
+      display: 'Mucosa clear',
+      definition: 'The mucosa was free.',
+    },
+    'partly-covered': {
+      display: 'Mucosa partly covered',
+      definition: 'Mucus or food covered a part of the mucosa.',
+    },
+    poor: {
+      display: 'Poor view of mucosa',
+      definition: 'Mucus or food covered most of the mucosa.',
+    },
+  },
+  'scar-finding': {
+    none: {
+      display: 'No finding at scar',
+      definition: 'Scar without a finding.',
+    },
+    inflammation: {
+      display: 'Inflammation at scar',
+      definition: 'Inflamed scar.',
+    },
+    uncertain: {
+      display: 'Uncertain finding at scar',
+      definition: 'Look of the scar does not decide.',
+    },
+    'residual-or-recurrent-neoplasia': {
+      display: 'Residual or recurrent neoplasia at scar',
+      definition: 'Scar looks neoplastic.',
+    },
+  },
+  'tissue-result': {
+    'not-taken': {
+      display: 'No tissue taken',
+      definition: 'No tissue was taken.',
+    },
+    pending: {
+      display: 'Result pending',
+      definition: 'Tissue was taken and the result is not known yet.',
+    },
+    'no-neoplasia': {
+      display: 'No neoplasia',
+      definition: 'Tissue without neoplasia.',
+    },
+    'serrated-without-dysplasia': {
+      display: 'Serrated lesion without dysplasia',
+      definition: 'Serrated lesion without dysplasia.',
+    },
+    indefinite: {
+      display: 'Indefinite for dysplasia',
+      definition: 'Tissue does not tell whether there is dysplasia.',
+    },
+    'low-grade-dysplasia': {
+      display: 'Low-grade dysplasia',
+      definition: 'Low-grade dysplasia.',
+    },
+    'high-grade-dysplasia': {
+      display: 'High-grade dysplasia',
+      definition: 'High-grade dysplasia.',
+    },
+    carcinoma: {
+      display: 'Carcinoma',
+      definition: 'Carcinoma.',
+    },
+    'not-assessable': {
+      display: 'Tissue not assessable',
+      definition: 'Tissue does not allow an answer.',
+    },
+  },
+  'scar-treatment': {
+    avulsion: {
+      display: 'Avulsion',
+      definition: 'Neoplasia pulled off with forceps.',
+    },
+    ablation: {
+      display: 'Ablation',
+      definition: 'Neoplasia destroyed.',
+    },
+    emr: {
+      display: 'Endoscopic mucosal resection',
+      definition: 'Resection with a snare after injection.',
+    },
+    esd: {
+      display: 'Endoscopic submucosal dissection of scar',
+      definition: 'Dissection of the scar.',
+    },
+    'surgery-referral': {
+      display: 'Referral to surgery',
+      definition: 'Sent to a surgeon.',
+    },
+  },
+  'next-step': {
+    'as-planned': {
+      display: 'As planned',
+      definition: 'Next examination as planned.',
+    },
+    sooner: {
+      display: 'Sooner than planned',
+      definition: 'Next examination sooner than planned.',
+    },
+    stop: {
+      display: 'No further examination',
+      definition: 'Examinations stop.',
+    },
+  },
+  'stop-reason': {
+    age: {
+      display: 'Age',
+      definition: 'Because of age.',
+    },
+    'life-expectancy': {
+      display: 'Life expectancy',
+      definition: 'Because of a short life expectancy.',
+    },
+    'patient-wish': {
+      display: 'Wish of the patient',
+      definition: 'Because the patient wishes so.',
+    },
+  },
+  'withdrawal-reason': {
+    'wrong-patient': {
+      display: 'Wrong patient',
+      definition: 'The case was written under the wrong patient.',
+    },
+    'entered-twice': {
+      display: 'Entered twice',
+      definition: 'The same lesion stands under another case too.',
+    },
+    'entered-in-error': {
+      display: 'Entered in error',
+      definition: 'There was no such dissection.',
+    },
+    'patient-request': {
+      display: 'Request of the patient',
+      definition: 'The patient objects.',
+    },
+  },
+  'later-procedure': {
+    haemostasis: {
+      display: 'Haemostasis at second endoscopy',
+      definition: 'Bleeding after the procedure stopped through the endoscope.',
+    },
+    'endoscopic-treatment': {
+      display: 'Endoscopic treatment of complication',
+      definition: 'Treatment of a complication through the endoscope.',
+    },
+    'radiological-treatment': {
+      display: 'Radiological treatment of complication',
+      definition: 'Treatment of a complication by imaging.',
+    },
+    operation: {
+      display: 'Operation for complication',
+      definition: 'Operation for a complication.',
+    },
+    dilatation: {
+      display: 'Dilatation of stricture after dissection',
+      definition: 'One session of dilatation of a stricture at the scar.',
+    },
+    'upper-follow-up-endoscopy': {
+      display: 'Follow-up endoscopy of upper tract',
+      definition: 'Look at the scar and its organ by the upper route.',
+    },
+    'lower-follow-up-endoscopy': {
+      display: 'Follow-up endoscopy of lower tract',
+      definition: 'Look at the scar and its organ by the lower route.',
     },
   },
 } as const;

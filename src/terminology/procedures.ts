@@ -27,3 +27,20 @@ export const ESD_RECTUM_BY_COLONOSCOPE: CodeRef = localRef(
 
 /** Dissection finished with a snare, organ not stated. */
 export const HYBRID_ESD: CodeRef = dissection['esd-hybrid'];
+
+/** What was done after the dissection, as a procedure of its own. */
+export const LATER_PROCEDURES = setRefs('later-procedure', {
+  'upper-follow-up-endoscopy': { open: ['procedure-egd'] },
+  'lower-follow-up-endoscopy': { open: ['procedure-colonoscopy'] },
+});
+
+const DILATATION: CodeRef = LATER_PROCEDURES.dilatation;
+
+/** Dilatation of a stricture by organ, in which others name it. */
+export const DILATATION_OF: Readonly<Record<Organ, CodeRef>> = {
+  oesophagus: { ...DILATATION, open: ['procedure-dilatation-oesophagus'] },
+  stomach: DILATATION,
+  duodenum: DILATATION,
+  colon: { ...DILATATION, open: ['procedure-dilatation-colon'] },
+  rectum: { ...DILATATION, open: ['procedure-dilatation-rectum'] },
+};

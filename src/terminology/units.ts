@@ -35,4 +35,8 @@ export const UNITS = {
   lesion: unit('unit-lesion'),
   tunnel: unit('unit-tunnel'),
   inr: unit('unit-inr'),
+  h: unit('unit-h'),
+  gPerDl: unit('unit-g-dl'),
+  mgPerL: unit('unit-mg-l'),
+  degreeCelsius: unit('unit-cel'),
 } as const;

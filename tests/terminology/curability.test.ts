@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { CurabilityGroup } from '../../src/assessment/assessment.js';
+import { AGREE } from '../../src/assessment/classifications/agree.table.js';
+import { CLAVIEN_DINDO } from '../../src/assessment/classifications/clavien-dindo.table.js';
 import { RULE_SETS } from '../../src/assessment/curability/rule-sets.js';
+import { BLEEDING_DEFINITIONS } from '../../src/assessment/events/late-bleeding.table.js';
+import { SCAR_RECURRENCE } from '../../src/assessment/events/recurrence.table.js';
 import { SCORE_RULES } from '../../src/assessment/scores/score-rules.js';
 import {
   CURABILITY_CLASSES,
@@ -9,6 +13,14 @@ import {
   RULES,
   SCORE_GROUPS,
 } from '../../src/terminology/index.js';
+
+/** Rules about what came after a dissection. */
+const EVENT_RULES = [
+  AGREE,
+  CLAVIEN_DINDO,
+  ...BLEEDING_DEFINITIONS.map(({ rule }) => rule),
+  SCAR_RECURRENCE,
+];
 
 /**
  * Classes as their works name them, and the local code of each.
@@ -121,8 +133,8 @@ describe('the coarse groups', () => {
 });
 
 describe('the rules that are sent as methods', () => {
-  it('are the rule sets that can be chosen and the scores, and no others', () => {
-    const ids = [...SETS, ...SCORE_RULES].map(({ id }) => id);
+  it('are rule sets that can be chosen, scores, gradings and rules of events, no others', () => {
+    const ids = [...SETS, ...SCORE_RULES, ...EVENT_RULES].map(({ id }) => id);
     expect(Object.keys(RULES).sort()).toEqual(ids.sort());
   });
 

@@ -2,6 +2,7 @@ import type { EventKind, Identifier } from '../../contract/index.js';
 import type { Finding } from '../../kernel/index.js';
 import type { Reason, ReviewRemark, Shown } from '../assessment.js';
 import type { Grade } from '../classifications/adverse-event-fields.table.js';
+import type { Recurrence } from './recurrence.table.js';
 
 /** What came after a dissection means; plain JSON. */
 export interface Afterwards {
@@ -13,6 +14,8 @@ export interface Afterwards {
   readonly adverseEvent30d: Finding<'yes' | 'no'>;
   /** Whether the 30th day is over, as far as the messages themselves show. */
   readonly windowIsClosed: boolean;
+  /** Whether neoplasia is at the scar, by each examination in the order of the record. */
+  readonly recurrences: readonly RecurrenceFinding[];
   readonly review: readonly ReviewRemark[];
 }
 
@@ -52,4 +55,13 @@ export interface BleedingFinding {
   readonly answer: Finding<'yes' | 'no'>;
   /** Rows of the definition that a bleeding fulfilled. */
   readonly reasons: readonly Reason[];
+}
+
+export interface RecurrenceFinding {
+  readonly examination: Identifier;
+  readonly rule: string;
+  readonly version: number;
+  readonly answer: Finding<Recurrence>;
+  /** Tissue was taken whose result may change the answer. */
+  readonly isPending: boolean;
 }

@@ -9,6 +9,7 @@ import type { Afterwards } from './afterwards.js';
 import { type Course, findBleeding, hbDropGPerDl } from './bleeding-findings.js';
 import { gradeEvent } from './event-grades.js';
 import { GRADED_KINDS, LAST_DAY, UNTOWARD_KINDS } from './kinds.table.js';
+import { findRecurrence } from './recurrences.js';
 
 const WINDOW = [
   cite('agree2022', 'within 30 days, whatever the likelihood of a link', 'published'),
@@ -52,6 +53,7 @@ export function assessEvents(
     windowIsClosed:
       days.some((day) => day > LAST_DAY) ||
       (asOf !== undefined && minutesBetween(startOfDay(scopeOutAt, LAST_DAY + 1), asOf) >= 0),
+    recurrences: examinations.map(findRecurrence),
     review: reviewEvents(events, dayOf),
   };
 }

@@ -1,3 +1,4 @@
+import { AFTER_WORDS } from './after.js';
 import { BEFORE_WORDS } from './before.js';
 import { DISSECTION_WORDS } from './dissection.js';
 import { EQUIPMENT_WORDS } from './equipment.js';
@@ -17,4 +18,5 @@ export const WORD_CODES = {
   ...DISSECTION_WORDS,
   ...RESULT_WORDS,
   ...PATHOLOGY_WORDS,
+  ...AFTER_WORDS,
 } as const;
