@@ -3,13 +3,34 @@ import type { ItemKey } from './finding-row.js';
 /** What an answer of a rule rests on, among the Observations of the case. */
 type Inputs = readonly ItemKey[];
 
-/** Kind of tumour and facts of the resection, which every rule set of curability asks for. */
-export const VERDICT_INPUTS: Inputs = ['lesion-description', 'en-bloc', 'resection-completeness'];
+/**
+ * Kind of tumour, facts of the resection and findings in the specimen, which the rule sets of
+ * curability ask for.
+ */
+export const VERDICT_INPUTS: Inputs = [
+  'lesion-description',
+  'en-bloc',
+  'resection-completeness',
+  'specimen-tumour-kind',
+  'histology',
+  'invasion-depth',
+  'differentiation',
+  'gastric-type',
+  'tumour-dimensions',
+  'ulceration',
+  'lymphatic-invasion',
+  'venous-invasion',
+  'lateral-margin',
+  'vertical-margin',
+  'tumour-budding',
+];
 
 /** Of which item the points of a score are, and what it asks for. */
 export interface ScoreRow {
   readonly item: Extract<ItemKey, 'bleeding-risk-score' | 'node-risk' | 'difficulty-score'>;
   readonly inputs: Inputs;
+  /** It asks for the report on the specimen, and is preliminary until that is final. */
+  readonly ofReport?: true;
 }
 
 /**
@@ -29,8 +50,17 @@ export const SCORES: Readonly<Record<string, ScoreRow>> = {
     item: 'bleeding-risk-score',
     inputs: ['antithrombotics-taken', 'lesion-description'],
   },
-  // All that it asks for is pathology.
-  ecura: { item: 'node-risk', inputs: [] },
+  ecura: {
+    item: 'node-risk',
+    inputs: [
+      'tumour-dimensions',
+      'invasion-depth',
+      'lymphatic-invasion',
+      'venous-invasion',
+      'vertical-margin',
+    ],
+    ofReport: true,
+  },
   'colorectal-difficulty-2021': {
     item: 'difficulty-score',
     inputs: ['lesion-description', 'lesion-circumference'],

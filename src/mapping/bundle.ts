@@ -18,11 +18,15 @@ import { toFindings } from './findings.js';
 import { toListedFindings } from './listed-findings.js';
 import { toMedia } from './media.js';
 import { toAntithrombotics, toDrugsGiven } from './medication.js';
+import { toPathology } from './pathology.js';
+import { toPathologyReports } from './pathology-report.js';
 import { toProcedure } from './procedure.js';
 import { provenanceTag, toProvenance } from './provenance.js';
 import { toReport } from './report.js';
+import { changeWord } from './report-line.js';
 import { toResectionFindings } from './resection-findings.js';
-import { corrected, retracted } from './retraction.js';
+import { toResectionStatus } from './resection-status.js';
+import { corrected, restated, retracted } from './retraction.js';
 import { toScores } from './scores.js';
 import { toPathologyRequest, toSpecimens } from './specimen.js';
 import { summarise } from './summary.js';
@@ -36,13 +40,17 @@ import { toVesselTreatments } from './vessel-treatment.js';
  */
 export function toBundle({ version, now, before }: RecordView, settings: MappingSettings): Bundle {
   const context = mappingContext(version, now, settings);
-  const earlier = before.map((known) => toDrafts(version, known, settings));
+  const referenceTo = ({ key, resource }: Draft) => toResource(context, resource.resourceType, key);
+  const earlier = before.map((known) => ({
+    drafts: toDrafts(version, known, settings),
+    word: changeWord(now, known),
+  }));
   const current = toDrafts(version, now, settings);
-  const drafts = [...corrected(current, earlier), ...retracted(current, earlier)];
-  const provenance = toProvenance(
-    context,
-    drafts.map(({ key, resource }) => toResource(context, resource.resourceType, key)),
-  );
+  const drafts = [
+    ...restated(corrected(current, earlier), earlier),
+    ...retracted(current, earlier, referenceTo),
+  ];
+  const provenance = toProvenance(context, drafts.map(referenceTo));
   const { system, code } = provenanceTag(version.caseId, version.state);
   return {
     resourceType: 'Bundle',
@@ -76,6 +84,7 @@ function toDrafts(
     ...toListedFindings(context),
     ...toDrugFindings(context),
     ...toResectionFindings(context),
+    ...toPathology(context),
   ];
   const present = new Set(findings.map(({ key }) => key));
   const { curability, scores } = known.assessment;
@@ -91,11 +100,16 @@ function toDrafts(
     ...toMedia(context),
     ...findings,
     ...toComputed(context, present),
+    ...toResectionStatus(context, present),
     toVerdict(context, curability, present),
     ...toScores(context, scores, present),
   ];
-  const withReport = [...parts, toReport(context, parts, summary)];
-  return [toProcedure(context, withReport, summary), ...withReport];
+  const withReports = [
+    ...parts,
+    toReport(context, parts, summary),
+    ...toPathologyReports(context, findings),
+  ];
+  return [toProcedure(context, withReports, summary), ...withReports];
 }
 
 function toEntry(context: MappingContext, { key, resource }: Draft): BundleEntry {

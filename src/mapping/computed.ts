@@ -1,7 +1,8 @@
 import type { Observation } from 'fhir/r4.js';
 import type { Finding } from '../kernel/index.js';
-import { COMPUTATIONS, STRICTURE_FLAGS, STRUCTURE } from '../terminology/index.js';
-import { type MappingContext, toResource } from './context.js';
+import { type COMPUTATIONS, STRICTURE_FLAGS, STRUCTURE } from '../terminology/index.js';
+import { basis } from './basis.js';
+import type { MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import type { ItemKey } from './finding-row.js';
 import { type ObservationContent, specimenReference, toObservation } from './observation.js';
@@ -170,25 +171,5 @@ function absence(context: MappingContext, missing: readonly string[]): Observati
       ? STRUCTURE.absent.notPerformed
       : STRUCTURE.absent.unknown,
     note: [{ text: `Not computed, because not recorded: ${missing.join(', ')}.` }],
-  };
-}
-
-function basis(
-  context: MappingContext,
-  computation: keyof typeof COMPUTATIONS,
-  from: readonly ItemKey[],
-  present: ReadonlySet<string>,
-): ObservationContent {
-  const derivedFrom = from
-    .filter((item) => present.has(item))
-    .map((item) => toResource(context, 'Observation', item));
-  const method = context.concept(COMPUTATIONS[computation]);
-  const { rulesVersion } = context.known.assessment;
-  return {
-    method: {
-      ...method,
-      coding: (method.coding ?? []).map((coding) => ({ ...coding, version: rulesVersion })),
-    },
-    ...(derivedFrom.length > 0 ? { derivedFrom } : {}),
   };
 }

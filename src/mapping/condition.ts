@@ -1,22 +1,28 @@
 import type { Condition } from 'fhir/r4.js';
-import { COMPLICATIONS, lesionCondition, STRUCTURE, WORD_CODES } from '../terminology/index.js';
-import { head, type MappingContext } from './context.js';
+import {
+  COMPLICATIONS,
+  type CodeRef,
+  lesionByHistology,
+  lesionCondition,
+  STRUCTURE,
+  WORD_CODES,
+} from '../terminology/index.js';
+import { head, type MappingContext, PART_OF } from './context.js';
 import type { Draft } from './draft.js';
 
-const PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';
-
-/** The lesion, provisional until pathology has seen it. */
+/** The lesion, provisional until a final report tells its histology. */
 export function toLesion(context: MappingContext): Draft<Condition> {
-  const { lesion, before } = context.fields;
   return {
     key: 'lesion',
     resource: {
       resourceType: 'Condition',
       ...head(context, 'Condition', 'lesion', 'dr-lesion'),
       clinicalStatus: STRUCTURE.conditionClinical.active,
-      verificationStatus: STRUCTURE.conditionVerification.provisional,
+      verificationStatus: isConfirmed(context)
+        ? STRUCTURE.conditionVerification.confirmed
+        : STRUCTURE.conditionVerification.provisional,
       category: [STRUCTURE.conditionCategory.encounterDiagnosis],
-      code: context.concept(lesionCondition(lesion.organ, before?.biopsyResult, lesion.site)),
+      code: context.concept(lesionCode(context)),
       bodySite: toBodySite(context),
       subject: context.patient,
       ...context.inEncounter,
@@ -24,6 +30,22 @@ export function toLesion(context: MappingContext): Draft<Condition> {
       recorder: context.operator,
     },
   };
+}
+
+/** By the histology of the specimen; as long as nobody tells it, by that of the biopsy. */
+function lesionCode({ fields: { lesion, before }, known }: MappingContext): CodeRef {
+  const { organ, site } = lesion;
+  const findings = known.reports[0]?.fields.findings;
+  const histology = findings?.histology;
+  return findings === undefined || histology === undefined || histology === 'not-assessable'
+    ? lesionCondition(organ, before?.biopsyResult, site)
+    : lesionByHistology(organ, { ...findings, histology }, site);
+}
+
+/** What nobody can tell of the specimen stays as the biopsy has it. */
+function isConfirmed({ hasFinalReport, known }: MappingContext): boolean {
+  const histology = known.reports[0]?.fields.findings?.histology;
+  return hasFinalReport && histology !== undefined && histology !== 'not-assessable';
 }
 
 /** Organ and, where told, the site within it. */

@@ -1,5 +1,5 @@
 import type { CodeableConcept, Identifier, Meta, Reference } from 'fhir/r4.js';
-import { keyedUuid } from '../kernel/index.js';
+import { compareInstants, keyedUuid } from '../kernel/index.js';
 import type { Assessed, RecordVersion } from '../record/index.js';
 import { BASE, type CodeRef, codeableConcept, type Licences } from '../terminology/index.js';
 
@@ -32,7 +32,7 @@ export const SENT_TYPES = [
 ] as const;
 export type SentType = (typeof SENT_TYPES)[number];
 
-/** One message of a case on its way into FHIR, and how its resources name one another. */
+/** What is known of a case on its way into FHIR, and how its resources name one another. */
 export interface MappingContext {
   readonly caseId: string;
   readonly fields: Assessed['esdCase']['fields'];
@@ -47,6 +47,10 @@ export interface MappingContext {
   readonly inEncounter: { readonly encounter?: Reference };
   readonly procedure: Reference;
   readonly lesion: Reference;
+  /** When what rests on the case and the reports was last told. */
+  readonly concludedAt: string;
+  /** Whether a specimen has its final report. */
+  readonly hasFinalReport: boolean;
   concept(ref: CodeRef): CodeableConcept;
 }
 
@@ -72,9 +76,16 @@ export function mappingContext(
     inEncounter: encounter === undefined ? {} : { encounter },
     procedure: toResource(naming, 'Procedure', MAIN),
     lesion: toResource(naming, 'Condition', 'lesion'),
+    concludedAt: known.reports
+      .map((report) => report.fields.sentAt)
+      .reduce((a, b) => (compareInstants(a, b) < 0 ? b : a), fields.sentAt),
+    hasFinalReport: known.reports[0]?.fields.report.status === 'final',
     concept: (ref) => codeableConcept(ref, settings.licences),
   };
 }
+
+/** Extension of R4 that ties a report or a Condition to the Procedure. */
+export const PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';
 
 /** Key of the ESD Procedure itself: its identifier is the case id alone. */
 export const MAIN = '';

@@ -29,3 +29,11 @@ export interface Draft<R extends CaseResource = CaseResource> {
   readonly key: string;
   readonly resource: R;
 }
+
+export const isObservation = (draft: Draft): draft is Draft<Observation> =>
+  draft.resource.resourceType === 'Observation';
+
+/** Whether a resource is of a profile, by the id of the profile. */
+export function claims(resource: CaseResource, profile: string): boolean {
+  return resource.meta?.profile?.some((url) => url.endsWith(`/${profile}`)) ?? false;
+}

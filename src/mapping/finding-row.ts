@@ -54,3 +54,12 @@ export const each = (code: ItemKey, at: string, words: WordList): PartRow => ({
   kind: 'each',
   words,
 });
+
+/** As `each`, of a list whose emptiness says none. */
+export const eachOrNone = (code: ItemKey, at: string, words: WordList): PartRow => ({
+  code,
+  at,
+  kind: 'each',
+  words,
+  noneIsNo: true,
+});

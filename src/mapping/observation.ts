@@ -9,12 +9,21 @@ export interface ObservationParts {
   readonly item: ItemKey;
   /** Only where an item occurs more than once, as for the pieces of a specimen. */
   readonly key?: string;
-  readonly profile?: 'dr-endoscopy-finding' | 'dr-computed' | 'dr-curability' | 'dr-score';
+  readonly profile?:
+    | 'dr-endoscopy-finding'
+    | 'dr-pathology-finding'
+    | 'dr-computed'
+    | 'dr-curability'
+    | 'dr-score';
   readonly about: FindingRow['about'];
   readonly category: FindingRow['category'];
   readonly specimen?: Reference;
   /** Its own day, for a test that was not done at the procedure. */
   readonly effectiveOn?: string;
+  /** When it was said, where that was not with the case. */
+  readonly issuedAt?: string;
+  /** Who says it, where that is not the operator; nobody where that was not told. */
+  readonly performer?: readonly Reference[];
   readonly content: ObservationContent;
 }
 
@@ -58,19 +67,26 @@ export function toObservation(
       ...(parts.about === 'lesion' ? { focus: [context.lesion] } : {}),
       ...context.inEncounter,
       effectiveDateTime: parts.effectiveOn ?? context.fields.times.scopeInAt,
-      issued: context.fields.sentAt,
-      performer: [context.operator],
+      issued: parts.issuedAt ?? context.fields.sentAt,
+      ...performed(parts.performer ?? [context.operator]),
       ...parts.content,
       ...(parts.specimen === undefined ? {} : { specimen: parts.specimen }),
     },
   };
 }
 
-/** The specimen of the case, where it was retrieved and so has a resource. */
+function performed(performer: readonly Reference[]): Pick<Observation, 'performer'> {
+  return performer.length === 0 ? {} : { performer: [...performer] };
+}
+
+/** The specimen of the case, where there is one and so a resource. */
 export function specimenReference(context: MappingContext): Reference | undefined {
-  return context.fields.specimen?.retrieved === true
-    ? toResource(context, 'Specimen', 'specimen')
-    : undefined;
+  return hasSpecimen(context) ? toResource(context, 'Specimen', 'specimen') : undefined;
+}
+
+/** Whether there is a specimen: it was retrieved, or else a laboratory reports on it. */
+export function hasSpecimen({ fields, known }: Pick<MappingContext, 'fields' | 'known'>): boolean {
+  return fields.specimen?.retrieved === true || known.reports.length > 0;
 }
 
 export const coded = (

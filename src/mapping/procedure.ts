@@ -10,8 +10,9 @@ import {
 } from '../terminology/index.js';
 import { toBodySite } from './condition.js';
 import { head, logical, MAIN, type MappingContext, toResource } from './context.js';
-import type { CaseResource, Draft } from './draft.js';
+import { type CaseResource, claims, type Draft } from './draft.js';
 import { narrative } from './narrative.js';
+import { finalResectionStatus } from './resection-status.js';
 
 /** A dissection that left the lesion is stopped or not done; all others are completed. */
 const STATUS: Record<ResectionOutcome, Procedure['status']> = {
@@ -41,6 +42,7 @@ export function toProcedure(
       .filter(({ resource }) => profile === undefined || claims(resource, profile))
       .map(({ key }) => toResource(context, type, key));
   const complications = links('Condition', 'dr-complication');
+  const outcome = finalResectionStatus(context);
   const devices = [
     ...links('Device'),
     ...(fields.equipment?.endoscope?.device === undefined
@@ -69,6 +71,7 @@ export function toProcedure(
       ...reasonCode(context),
       reasonReference: [context.lesion],
       bodySite: toBodySite(context),
+      ...(outcome === undefined ? {} : { outcome }),
       report: links('DiagnosticReport'),
       ...(complications.length === 0
         ? {}
@@ -88,10 +91,6 @@ export function toEsdCode(context: MappingContext): CodeableConcept {
   if (resection.technique !== 'hybrid-esd') return organ;
   const hybrid = context.concept(HYBRID_ESD);
   return { ...organ, coding: [...(organ.coding ?? []), ...(hybrid.coding ?? [])] };
-}
-
-function claims(resource: CaseResource, profile: string): boolean {
-  return resource.meta?.profile?.some((url) => url.endsWith(`/${profile}`)) ?? false;
 }
 
 function senderIdentifiers({ fields }: MappingContext) {

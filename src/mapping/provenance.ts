@@ -1,8 +1,9 @@
 import type { Provenance, Reference } from 'fhir/r4.js';
-import { BASE, STRUCTURE } from '../terminology/index.js';
+import type { RecordMessage } from '../record/index.js';
+import { BASE, STRUCTURE, WORD_CODES } from '../terminology/index.js';
 import { head, type MappingContext } from './context.js';
 
-/** Where the state came from: who did it, who sent it, what assembled it, from which message. */
+/** Where the state came from: who did it, who sent it, what assembled it, from which messages. */
 export function toProvenance(context: MappingContext, target: readonly Reference[]): Provenance {
   const { fields, version, settings, caseId } = context;
   const { meta } = head(context, 'Provenance', '', 'dr-provenance');
@@ -13,6 +14,7 @@ export function toProvenance(context: MappingContext, target: readonly Reference
     target: [...target],
     occurredPeriod: { start: fields.times.scopeInAt, end: fields.times.scopeOutAt },
     recorded: version.stateAt,
+    ...reasons(context),
     activity:
       version.state === 1
         ? STRUCTURE.provenanceActivity.create
@@ -35,18 +37,49 @@ export function toProvenance(context: MappingContext, target: readonly Reference
         },
       },
     ],
-    entity: [
-      {
-        role: 'source',
-        what: {
-          identifier: {
-            system: `${base}/message`,
-            value: `${caseId}.case.${fields.revision}.sha256-${context.known.esdCase.sha256}`,
-          },
+    entity: inForce(context).map(({ kind, fields: { revision }, sha256 }) => ({
+      role: 'source',
+      what: {
+        identifier: {
+          system: `${base}/message`,
+          value: `${caseId}.${kind}.${revision}.sha256-${sha256}`,
         },
       },
-    ],
+    })),
   };
+}
+
+/** Every message that the state rests on: of each line the one in force. */
+function inForce({ known }: MappingContext): readonly RecordMessage[] {
+  const { esdCase, reports, events, examinations, withdrawal } = known;
+  return [
+    esdCase,
+    ...reports,
+    ...events,
+    ...examinations,
+    ...(withdrawal === undefined ? [] : [withdrawal]),
+  ];
+}
+
+/** What the last message changed: the reason of an amendment, and the verdict before and after. */
+function reasons(context: MappingContext): Pick<Provenance, 'reason'> {
+  const { version, known } = context;
+  const { change } = version;
+  if (change === undefined) return {};
+  const amendment =
+    change.by.kind === 'pathology' ? known.reports[0]?.fields.report.amendmentReason : undefined;
+  const { verdict } = change;
+  const reason = [
+    ...(amendment === undefined ? [] : [context.concept(WORD_CODES.amendmentReason[amendment])]),
+    ...(verdict === undefined
+      ? []
+      : [
+          {
+            text: [`Verdict from ${verdict.from} to ${verdict.to}.`, ...verdict.because].join(' '),
+          },
+        ]),
+  ];
+  return reason.length === 0 ? {} : { reason };
 }
 
 /** The tag by which a server finds the Provenance of a state again; R4 gives it no identifier. */

@@ -1,16 +1,16 @@
 import type { CodeableConcept, DiagnosticReport, Observation } from 'fhir/r4.js';
 import { REPORT_KINDS, STRUCTURE } from '../terminology/index.js';
-import { head, logical, type MappingContext, toResource } from './context.js';
-import type { Draft } from './draft.js';
+import { head, logical, type MappingContext, PART_OF, toResource } from './context.js';
+import { claims, type Draft, isObservation } from './draft.js';
 import { narrative } from './narrative.js';
+import { wasSigned } from './report-line.js';
 import { conclude } from './summary.js';
 
-const PART_OF = 'http://hl7.org/fhir/StructureDefinition/event-partOf';
-
 /**
- * The endoscopy report over the Observations of the case. It is preliminary while a specimen
- * waits for its result, unless the site signs it when the scope has left; then a verdict that
- * is still preliminary joins it later. A verdict with a class is its coded conclusion.
+ * The endoscopy report over the Observations of the case but those of the pathologist. It is
+ * preliminary while a specimen waits for its final report, unless the site signs it when the
+ * scope has left; then a verdict that is still preliminary joins it later. A verdict with a class
+ * is its coded conclusion.
  */
 export function toReport(
   context: MappingContext,
@@ -22,9 +22,11 @@ export function toReport(
     drafts.filter(({ resource }) => resource.resourceType === type).map(({ key }) => key);
   const images = keysOf('Media');
   const specimens = keysOf('Specimen');
-  const waits = specimens.length > 0 && settings.endoscopyReport === 'wait';
+  const isRead = context.known.reports.some((report) => wasSigned(context.version, report));
+  const waits = specimens.length > 0 && !isRead && settings.endoscopyReport === 'wait';
   const results = drafts
     .filter(isObservation)
+    .filter(({ resource }) => !claims(resource, 'dr-pathology-finding'))
     .filter(({ resource }) => waits || resource.status !== 'preliminary');
   const conclusionCode = results.flatMap(verdictClass);
   return {
@@ -40,7 +42,7 @@ export function toReport(
       subject: context.patient,
       ...context.inEncounter,
       effectivePeriod: { start: fields.times.scopeInAt, end: fields.times.scopeOutAt },
-      issued: fields.sentAt,
+      issued: context.concludedAt,
       performer: [
         fields.unit === undefined ? context.operator : logical('Organization', fields.unit),
       ],
@@ -57,9 +59,6 @@ export function toReport(
     },
   };
 }
-
-const isObservation = (draft: Draft): draft is Draft<Observation> =>
-  draft.resource.resourceType === 'Observation';
 
 function verdictClass({ key, resource }: Draft<Observation>): readonly CodeableConcept[] {
   const { status, valueCodeableConcept } = resource;

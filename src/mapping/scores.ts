@@ -26,15 +26,18 @@ export function toScores(
   present: ReadonlySet<string>,
 ): readonly Draft<Observation>[] {
   return scores.map((score) => {
-    const { item, inputs } = rowOf(score.rule);
+    const { item, inputs, ofReport } = rowOf(score.rule);
+    const isOpen = ofReport === true && !context.hasFinalReport;
     return toObservation(context, {
       item,
       key: `${item}.${score.rule}`,
       about: 'lesion',
       category: 'survey',
       profile: 'dr-score',
+      ...(ofReport ? { issuedAt: context.concludedAt } : {}),
       content: {
-        ...contentOf(context, score.outcome),
+        ...(isOpen ? { status: 'preliminary' } : {}),
+        ...contentOf(context, score.outcome, isOpen),
         ...byRule(context, score, inputs, present),
         ...notes([...inWords(score.outcome), ...shown(score.remarks)]),
       },
@@ -65,12 +68,14 @@ function rowOf(rule: string): ScoreRow {
   return row;
 }
 
-function contentOf(context: MappingContext, outcome: Outcome): ObservationContent {
+function contentOf(context: MappingContext, outcome: Outcome, isOpen: boolean): ObservationContent {
   switch (outcome.kind) {
     case 'total':
       return totalContent(context, outcome);
     case 'indeterminate':
-      return { dataAbsentReason: STRUCTURE.absent.unknown };
+      return {
+        dataAbsentReason: isOpen ? STRUCTURE.absent.tempUnknown : STRUCTURE.absent.unknown,
+      };
     case 'refused':
       return { dataAbsentReason: STRUCTURE.absent.notApplicable };
   }

@@ -9,12 +9,13 @@ import {
 import { toBodySite } from './condition.js';
 import { head, logical, type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
+import { hasSpecimen } from './observation.js';
 import { toEsdCode } from './procedure.js';
+import { toAccession, wasSigned } from './report-line.js';
 
-/** The retrieved specimen and its pieces; none where it was not retrieved or that is not told. */
+/** The specimen and its pieces; none where it was not retrieved or nobody tells of one. */
 export function toSpecimens(context: MappingContext): readonly Draft<Specimen>[] {
-  const { specimen } = context.fields;
-  if (specimen?.retrieved !== true) return [];
+  if (!hasSpecimen(context)) return [];
   const whole = specimenResource(context, 'specimen');
   const processing = toProcessing(context);
   const container = toContainer(context);
@@ -23,11 +24,12 @@ export function toSpecimens(context: MappingContext): readonly Draft<Specimen>[]
       key: 'specimen',
       resource: {
         ...whole,
+        ...inLaboratory(context),
         ...(processing.length === 0 ? {} : { processing }),
         ...(container === undefined ? {} : { container: [container] }),
       },
     },
-    ...(specimen.pieces ?? []).map((_piece, i) => ({
+    ...(context.fields.specimen?.pieces ?? []).map((_piece, i) => ({
       key: `specimen.${i + 1}`,
       resource: {
         ...specimenResource(context, `specimen.${i + 1}`),
@@ -38,23 +40,27 @@ export function toSpecimens(context: MappingContext): readonly Draft<Specimen>[]
 }
 
 /** Whether it is certain that there is nothing for a pathologist to see. */
-export function cannotHaveSpecimen({ fields }: Pick<MappingContext, 'fields'>): boolean {
+export function cannotHaveSpecimen({
+  fields,
+  known,
+}: Pick<MappingContext, 'fields' | 'known'>): boolean {
+  if (known.reports.length > 0) return false;
   const { resection, specimen } = fields;
   const isLeft = resection.outcome === 'abandoned' || resection.outcome === 'not-started';
   return isLeft || specimen?.retrieved === false;
 }
 
-/** The request to pathology that goes with the specimen. */
+/** The request to pathology that goes with the specimen; completed by the final report. */
 export function toPathologyRequest(context: MappingContext): readonly Draft<ServiceRequest>[] {
   const { specimen, times } = context.fields;
-  if (specimen?.retrieved !== true) return [];
+  if (!hasSpecimen(context)) return [];
   return [
     {
       key: 'pathology',
       resource: {
         resourceType: 'ServiceRequest',
         ...head(context, 'ServiceRequest', 'pathology', 'dr-pathology-request'),
-        status: 'active',
+        status: isRead(context) ? 'completed' : 'active',
         intent: 'order',
         category: [STRUCTURE.laboratoryRequest],
         code: context.concept(REQUEST_KINDS['histopathology-esd']),
@@ -62,7 +68,7 @@ export function toPathologyRequest(context: MappingContext): readonly Draft<Serv
         ...context.inEncounter,
         authoredOn: times.scopeOutAt,
         requester: context.operator,
-        ...(specimen.laboratory === undefined
+        ...(specimen?.laboratory === undefined
           ? {}
           : { performer: [logical('Organization', specimen.laboratory)] }),
         reasonReference: [context.lesion],
@@ -79,7 +85,8 @@ function specimenResource(context: MappingContext, key: string): Specimen {
   return {
     resourceType: 'Specimen',
     ...head(context, 'Specimen', key, 'dr-specimen'),
-    status: 'available',
+    // What was sectioned and read is consumed.
+    status: isRead(context) ? 'unavailable' : 'available',
     type: context.concept(SPECIMEN_TYPE),
     subject: context.patient,
     request: [toResource(context, 'ServiceRequest', 'pathology')],
@@ -90,6 +97,24 @@ function specimenResource(context: MappingContext, key: string): Specimen {
       method: toEsdCode(context),
       bodySite,
     },
+  };
+}
+
+/** Whether a report on the specimen is or was signed. */
+function isRead({ known, version }: MappingContext): boolean {
+  return known.reports.some((report) => wasSigned(version, report));
+}
+
+/** Its number in the laboratory, by the report in force, and when it came there. */
+function inLaboratory({
+  known: { reports },
+}: MappingContext): Pick<Specimen, 'accessionIdentifier' | 'receivedTime'> {
+  const [report] = reports;
+  if (report === undefined) return {};
+  const { receivedAt } = report.fields.specimen ?? {};
+  return {
+    accessionIdentifier: toAccession(report),
+    ...(receivedAt === undefined ? {} : { receivedTime: receivedAt }),
   };
 }
 

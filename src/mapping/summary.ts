@@ -2,6 +2,7 @@ import { CAUTION, type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
 import type { MappingContext } from './context.js';
 import { lowered } from './narrative.js';
+import { pathologySentence } from './pathology-words.js';
 import { scoresSentence } from './scores.js';
 import { verdictSentence } from './verdict.js';
 
@@ -35,7 +36,7 @@ export function summarise(context: MappingContext): readonly string[] {
     ...(assessment.speedCm2PerH.kind === 'determined'
       ? [`Dissection speed${inWords(assessment.speedCm2PerH, 'cm2/h', 1, ' ')}.`]
       : []),
-    ...(specimen?.retrieved === true ? ['Pathology is awaited.'] : []),
+    ...pathologySentence(context),
     verdictSentence(context, assessment.curability),
     ...scoresSentence(assessment.scores),
   ];

@@ -22,7 +22,7 @@ type Open = Extract<Verdict['outcome'], { kind: 'indeterminate' }>;
 
 /**
  * Whether the patient is cured by the resection, as one Observation: class and coarse group with
- * the reasons, or why there is no class. Preliminary while pathology is awaited.
+ * the reasons, or why there is no class. Preliminary while the final report is awaited.
  *
  * @param present keys of the Observations of the case
  */
@@ -37,6 +37,7 @@ export function toVerdict(
     about: 'lesion',
     category: 'procedure',
     profile: 'dr-curability',
+    issuedAt: context.concludedAt,
     content: {
       ...(outcome.kind === 'decided'
         ? decidedContent(context, verdict.rule, outcome)
@@ -59,10 +60,13 @@ export function verdictSentence(context: MappingContext, { verdict }: Curability
   if (outcome.kind === 'decided') {
     const reasons = coarseReasons(outcome).map(({ text }) => lowered(text));
     const because = reasons.length === 0 ? '' : `, because: ${reasons.join(', ')}`;
-    return `Curability by ${ruleName(rule)}: ${classText(rule, outcome.class)}${because}.`;
+    const lead = isPreliminary(context, outcome) ? 'Preliminary curability' : 'Curability';
+    return `${lead} by ${ruleName(rule)}: ${classText(rule, outcome.class)}${because}.`;
   }
   if (cannotHaveSpecimen(context)) return 'Curability: no class, because there is no specimen.';
-  if (outcome.awaits === 'pathology') return 'Curability: open until pathology is back.';
+  if (outcome.awaits === 'pathology') {
+    return `Curability: open until ${context.known.reports.length > 0 ? 'the final report' : 'pathology'} is back.`;
+  }
   return `Curability by ${ruleName(rule)}: open, not known: ${outcome.missing.join(', ')}.`;
 }
 
@@ -76,9 +80,21 @@ function decidedContent(
     (reason): ObservationComponent => coded(code, context.concept(reason)),
   );
   return {
+    ...(isPreliminary(context, outcome) ? { status: 'preliminary' } : {}),
     valueCodeableConcept: toClass(context, rule, outcome),
     ...(component.length === 0 ? {} : { component }),
   };
+}
+
+/** Classes that do not rest on the specimen: no pathologist could change them. */
+const WITHOUT_SPECIMEN: readonly string[] = ['no-rule', 'incomplete'];
+
+/** Whether a class may still change with the final report. */
+function isPreliminary(context: MappingContext, outcome: Decided): boolean {
+  const { hasFinalReport } = context;
+  return (
+    !hasFinalReport && !cannotHaveSpecimen(context) && !WITHOUT_SPECIMEN.includes(outcome.class)
+  );
 }
 
 /** The class of the rule set, and beside it the coarse group that all sets share. */

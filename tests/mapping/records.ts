@@ -1,9 +1,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Bundle } from 'fhir/r4.js';
-import { DEFAULT_UNIT_SETTINGS, parseCase } from '../../src/contract/index.js';
-import { sha256 } from '../../src/kernel/index.js';
+import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
 import { type MappingSettings, toBundle } from '../../src/mapping/index.js';
-import { foldRecord, type RecordView, viewRecord } from '../../src/record/index.js';
+import { parseRecordMessage } from '../../src/pipeline/parse-record-message.js';
+import {
+  foldRecord,
+  type RecordView,
+  SENT_KINDS,
+  type SentKind,
+  viewRecord,
+} from '../../src/record/index.js';
 import type { Draft } from '../support/consistent-case.js';
 import { sampleCases } from '../support/generate-case.js';
 
@@ -40,13 +46,20 @@ export function example(name: string): Draft {
   return JSON.parse(readFileSync(`${FOLDER}/${name}.json`, 'utf8'));
 }
 
+/** The kind that a message says it is. */
+function kindOf(text: string): SentKind {
+  const named = String(JSON.parse(text).schema).split('/')[0];
+  const kind = SENT_KINDS.find((known) => known === named);
+  if (kind === undefined) throw new Error('a message of a test names its schema');
+  return kind;
+}
+
 /** @param texts the messages of one case, in the order in which they came */
 export function versionOf(...texts: readonly string[]): RecordView {
   const messages = texts.map((text) => {
-    const bytes = new TextEncoder().encode(text);
-    const parsed = parseCase(bytes);
+    const parsed = parseRecordMessage(kindOf(text), new TextEncoder().encode(text));
     if (!parsed.ok) throw new Error(`the sample is refused: ${JSON.stringify(parsed.problems)}`);
-    return { kind: 'case' as const, ...parsed.value, sha256: sha256(bytes) };
+    return parsed.value;
   });
   const version = foldRecord(CASE_ID, messages, DEFAULT_UNIT_SETTINGS);
   if (version === undefined) throw new Error('the messages of a test hold their case');

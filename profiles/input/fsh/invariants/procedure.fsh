@@ -19,9 +19,9 @@ Severity: #error
 Expression: "entry.where(resource.is(Condition) and resource.meta.profile.where($this.endsWith('/dr-complication')).exists() and resource.verificationStatus.coding.where(code = 'entered-in-error').empty()).all((fullUrl in %resource.entry.resource.ofType(Procedure).complicationDetail.reference) and resource.extension('http://hl7.org/fhir/StructureDefinition/event-partOf').value.ofType(Reference).reference.exists())"
 
 Invariant: dr-pro-5
-Description: "Procedure.report lists every DiagnosticReport of the Bundle"
+Description: "Procedure.report lists every DiagnosticReport of the Bundle that is not entered in error"
 Severity: #error
-Expression: "entry.where(resource.is(DiagnosticReport)).fullUrl.all($this in %resource.entry.resource.ofType(Procedure).report.reference)"
+Expression: "entry.where(resource.is(DiagnosticReport) and resource.status != 'entered-in-error').fullUrl.all($this in %resource.entry.resource.ofType(Procedure).report.reference)"
 
 Invariant: dr-pro-6
 Description: "A Procedure that was not done gives a reason, and has no specimen that is not entered in error"

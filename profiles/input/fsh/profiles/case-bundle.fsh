@@ -63,8 +63,15 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-dr-6
 * obeys dr-dr-7
 * obeys dr-dr-8
+* obeys dr-dr-9
+* obeys dr-cli-1
 * obeys dr-cli-2
+* obeys dr-cli-3
 * obeys dr-cli-4
+* obeys dr-cli-9
+* obeys dr-cli-10
+* obeys dr-cli-14
+* obeys dr-cli-15
 * obeys dr-prv-1
 * obeys dr-prv-2
 * obeys dr-med-1

@@ -11,3 +11,20 @@ Description: "The report of the endoscopy unit; preliminary while a specimen wai
 * subject 1..1
 * obeys dr-r-dr-2
 * obeys dr-r-dr-8
+
+Profile: PathologyReport
+Parent: DiagnosticReport
+Id: dr-pathology-report
+Title: "Pathology report, transcribed"
+Description: "What the note system sent of a report of the laboratory, which keeps its own; the tag transcribed tells the difference."
+* insert Published
+* insert Identified
+* insert LocalCoding(code, report-kind, 1..1)
+* extension contains http://hl7.org/fhir/StructureDefinition/event-partOf named partOf 1..1
+* meta.tag 1..*
+* category 1..*
+* subject 1..1
+* specimen 1..*
+* basedOn 1..*
+* obeys dr-r-dr-2
+* obeys dr-r-dr-8

@@ -1,4 +1,4 @@
-// What endoscopic findings and computed answers have in common.
+// What findings and computed answers have in common.
 RuleSet: ObservationOfTheCase
 * insert Published
 * insert Identified
@@ -19,6 +19,14 @@ Id: dr-endoscopy-finding
 Title: "Finding of the endoscopy"
 Description: "One answer of the endoscopist, or the reason for its absence."
 * insert ObservationOfTheCase
+
+Profile: PathologyFinding
+Parent: Observation
+Id: dr-pathology-finding
+Title: "Finding in the specimen"
+Description: "One answer of the pathologist, transcribed, or the reason for its absence."
+* insert ObservationOfTheCase
+* specimen 1..1
 
 Profile: Computed
 Parent: Observation
