@@ -12,7 +12,7 @@ import { subjectOf } from '../../src/conformance/resource-check.js';
 import { type Edit, edited } from '../faults/edit.js';
 import { OWN_FAULTS, type OwnFault } from '../faults/own-faults.js';
 import { sampleFindings } from './sample-findings.js';
-import { local } from './sample-parts.js';
+import { coded, local } from './sample-parts.js';
 import { SAMPLES } from './sample-variants.js';
 
 const PUBLISHED = new Set([...OWN_INVARIANTS.values()].flat().map(({ key }) => key));
@@ -71,7 +71,10 @@ const keysAfter = (sample: keyof typeof SAMPLES, ...edits: readonly Edit[]): rea
 
 describe('a final class of curability', () => {
   const classes = 'Observation.curability/valueCodeableConcept/coding';
-  const inPathology: Edit = { at: 'DiagnosticReport.pathology/status', set: 'partial' };
+  const inPathology: readonly Edit[] = [
+    { at: 'DiagnosticReport.pathology/status', set: 'partial' },
+    { at: 'Condition.lesion/verificationStatus/coding/0/code', set: 'provisional' },
+  ];
 
   it.each(['no-rule', 'incomplete'])('needs no pathology report where it is %s', (code) => {
     const other: Edit = { at: `${classes}/0/code`, set: code };
@@ -80,8 +83,8 @@ describe('a final class of curability', () => {
       at: 'DiagnosticReport.endoscopy/conclusionCode/0/coding/0/code',
       set: code,
     };
-    expect(keysAfter('reported', inPathology, other, group, concluded)).toEqual([]);
-    expect(keysAfter('reported', inPathology)).toEqual(['dr-cli-4']);
+    expect(keysAfter('reported', ...inPathology, other, group, concluded)).toEqual([]);
+    expect(keysAfter('reported', ...inPathology)).toEqual(['dr-cli-4']);
   });
 
   it('may rest on a report of the laboratory, which is not ours', () => {
@@ -89,8 +92,16 @@ describe('a final class of curability', () => {
       at: 'Procedure.esd/report/-',
       set: { reference: 'DiagnosticReport/of-the-laboratory' },
     };
-    expect(keysAfter('reported', inPathology, theirs)).toEqual([]);
+    expect(keysAfter('reported', ...inPathology, theirs)).toEqual([]);
   });
+
+  const derived: readonly Edit[] = [
+    {
+      at: 'Observation.resection-status/valueCodeableConcept',
+      set: local('resection-status', 'rx'),
+    },
+    { at: 'Procedure.esd/outcome', set: local('resection-status', 'rx') },
+  ];
 
   it.each([
     ['a lateral margin that is not free', 'Observation.lateral-margin', 'margin-status', 'hmx'],
@@ -98,8 +109,20 @@ describe('a final class of curability', () => {
     ['several pieces', 'Observation.en-bloc', 'resection-integrity', 'piecemeal'],
   ])('is not curative with %s', (_name, finding, set, code) => {
     const edit: Edit = { at: `${finding}/valueCodeableConcept`, set: local(set, code) };
-    expect(keysAfter('reported', edit)).toEqual(['dr-cli-2']);
-    expect(keysAfter('non-curative', edit)).toEqual([]);
+    expect(keysAfter('reported', edit)).toEqual(['dr-cli-1']);
+    expect(keysAfter('reported', edit, ...derived)).toEqual(['dr-cli-2']);
+    expect(keysAfter('non-curative', edit, ...derived)).toEqual([]);
+  });
+
+  it('of a lesion within the epithelium needs no answer for its vessels', () => {
+    const vessels = 'Observation.lymphovascular-invasion';
+    const gone: Edit = { at: `${vessels}/valueCodeableConcept` };
+    const because = (code: string): Edit => ({
+      at: `${vessels}/dataAbsentReason`,
+      set: coded('http://terminology.hl7.org/CodeSystem/data-absent-reason', code, code),
+    });
+    expect(keysAfter('reported', gone, because('not-applicable'))).toEqual([]);
+    expect(keysAfter('reported', gone, because('unknown'))).toEqual(['dr-cli-3']);
   });
 
   it('is never the word indeterminate', () => {

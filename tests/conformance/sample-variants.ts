@@ -1,7 +1,15 @@
-import type { Bundle, BundleEntry, CodeableConcept } from 'fhir/r4.js';
+import type {
+  Bundle,
+  BundleEntry,
+  CodeableConcept,
+  Identifier,
+  Meta,
+  Observation,
+} from 'fhir/r4.js';
 import { type Edit, edited } from '../faults/edit.js';
 import { imageLink, sampleBundle } from './sample-bundle.js';
 import {
+  BASE,
   coded,
   ENDED,
   EVENT_PART_OF,
@@ -12,6 +20,7 @@ import {
   observation,
   outside,
   PATIENT,
+  quantity,
   STARTED,
   STATED,
   to,
@@ -33,31 +42,81 @@ function reportedBundle(): Bundle {
       set: [classOf('esge-very-low-risk', 'curative')],
     },
     { at: 'Procedure.esd/report/-', set: to('DiagnosticReport', 'pathology') },
+    { at: 'Procedure.esd/outcome', set: local('resection-status', 'r0') },
+    {
+      at: 'Condition.lesion/verificationStatus',
+      set: coded(VERIFICATION, 'confirmed', 'Confirmed'),
+    },
   ]);
   return withEntries(bundle, [
-    observation('dr-pathology-finding', 'lateral-margin', {
-      specimen: to('Specimen', 'A'),
+    inSpecimen('lateral-margin', {
       valueCodeableConcept: local('margin-status', 'hm0'),
+      component: [distance(4, 'mm')],
     }),
-    observation('dr-pathology-finding', 'vertical-margin', {
-      specimen: to('Specimen', 'A'),
+    inSpecimen('vertical-margin', {
       valueCodeableConcept: local('margin-status', 'vm0'),
+      component: [distance(300, 'um')],
     }),
+    inSpecimen('invasion-depth', {
+      valueCodeableConcept: local('invasion-depth', 'sm'),
+      component: [
+        {
+          code: local('esd-observation', 'submucosal-invasion-depth'),
+          valueQuantity: quantity(120, 'um'),
+        },
+      ],
+    }),
+    inSpecimen('lymphovascular-invasion', {
+      valueCodeableConcept: local('finding-state', 'absent'),
+    }),
+    inSpecimen('resection-status', { valueCodeableConcept: local('resection-status', 'r0') }),
     entry('pathology', {
       resourceType: 'DiagnosticReport',
-      meta: metaOf('dr-pathology-report'),
-      identifier: [identifierOf('DiagnosticReport', 'pathology')],
+      meta: transcribed(),
+      identifier: [identifierOf('DiagnosticReport', 'pathology'), ACCESSION],
+      extension: [{ url: EVENT_PART_OF, valueReference: to('Procedure', 'esd') }],
+      basedOn: [to('ServiceRequest', 'pathology')],
+      specimen: [to('Specimen', 'A')],
       status: 'final',
       category: [coded(V2_SECTION, 'SP', 'Surgical Pathology')],
-      code: coded('http://loinc.org', '11529-5', 'Surgical pathology study'),
+      code: local('report-kind', 'pathology-report'),
       subject: PATIENT,
       effectivePeriod: { start: STARTED, end: ENDED },
       issued: STATED,
       performer: [UNIT],
-      result: [to('Observation', 'lateral-margin'), to('Observation', 'vertical-margin')],
+      result: FOUND.map((item) => to('Observation', item)),
     }),
   ]);
 }
+
+/** What the pathologist of the sample found. */
+const FOUND = [
+  'lateral-margin',
+  'vertical-margin',
+  'invasion-depth',
+  'lymphovascular-invasion',
+  'resection-status',
+];
+
+const ACCESSION: Identifier = {
+  type: coded('http://terminology.hl7.org/CodeSystem/v2-0203', 'ACSN', 'Accession ID'),
+  system: 'https://laboratory.example/ids/accession',
+  value: 'H26-88',
+};
+
+function transcribed(): Meta {
+  const meta = metaOf('dr-pathology-report');
+  const origin = { system: `${BASE}/CodeSystem/report-origin`, code: 'transcribed' };
+  return { ...meta, tag: [...(meta.tag ?? []), origin] };
+}
+
+const inSpecimen = (item: string, rest: Partial<Observation>) =>
+  observation('dr-pathology-finding', item, { specimen: to('Specimen', 'A'), ...rest });
+
+const distance = (value: number, unit: string) => ({
+  code: local('esd-observation', 'margin-distance'),
+  valueQuantity: quantity(value, unit),
+});
 
 /** The sample with a pathology report after which further treatment is considered. */
 const nonCurativeBundle = (): Bundle =>
@@ -79,6 +138,18 @@ const nonCurativeBundle = (): Bundle =>
       at: 'DiagnosticReport.endoscopy/conclusionCode/0',
       set: classOf('esge-high-risk', 'non-curative'),
     },
+  ]);
+
+/** The sample with tumour at its deep surface. */
+const involvedBundle = (): Bundle =>
+  edited(nonCurativeBundle(), [
+    { at: 'Observation.vertical-margin/valueCodeableConcept', set: local('margin-status', 'vm1') },
+    { at: 'Observation.vertical-margin/component/0/valueQuantity', set: quantity(0, 'um') },
+    {
+      at: 'Observation.resection-status/valueCodeableConcept',
+      set: local('resection-status', 'r1'),
+    },
+    { at: 'Procedure.esd/outcome', set: local('resection-status', 'r1') },
   ]);
 
 /** The sample with a verdict that no pathologist could change. */
@@ -241,6 +312,7 @@ export const SAMPLES = {
   pending: sampleBundle,
   reported: reportedBundle,
   'non-curative': nonCurativeBundle,
+  involved: involvedBundle,
   incomplete: incompleteBundle,
   withdrawn: withdrawnBundle,
   'not done': notDoneBundle,

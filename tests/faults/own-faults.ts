@@ -17,6 +17,9 @@ export interface OwnFault {
 const all = (type: string): string => `entry.resource.ofType(${type})`;
 const VERDICT = `${all('Observation')}.where(meta.profile.where($this.endsWith('/dr-curability')).exists()).value.ofType(CodeableConcept).coding`;
 const REASON = `${all('Observation')}.component.where(code.coding.code = 'curability-reason')`;
+/** FHIRPath for the codings of an item that have a code. */
+const withCode = (item: string, code: string): string =>
+  `${all('Observation')}.where(code.coding.code = '${item}').value.ofType(CodeableConcept).coding.where(code = '${code}')`;
 const FOREIGN = 'https://elsewhere.example/StructureDefinition/other';
 const KNIFE = to('Device', 'knife');
 const UNKNOWN_URL = 'urn:uuid:00000000-0000-8000-8000-000000000000';
@@ -396,13 +399,42 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     ],
   },
   {
+    rule: 'dr-dr-9',
+    sample: 'reported',
+    subject: `${all('DiagnosticReport')}.identifier.where(type.coding.code = 'ACSN')`,
+    fault: [{ at: 'DiagnosticReport.pathology/identifier/1' }],
+  },
+  {
+    rule: 'dr-cli-1',
+    sample: 'reported',
+    subject: withCode('resection-status', 'r0'),
+    fault: [
+      {
+        at: 'Observation.lateral-margin/valueCodeableConcept',
+        set: local('margin-status', 'hmx'),
+      },
+    ],
+  },
+  {
     rule: 'dr-cli-2',
     sample: 'reported',
     subject: `${VERDICT}.where(system.endsWith('/curability-group') and code = 'curative')`,
     fault: [
       {
-        at: 'Observation.lateral-margin/valueCodeableConcept',
-        set: local('margin-status', 'hm1'),
+        at: 'Observation.resection-status/valueCodeableConcept',
+        set: local('resection-status', 'rx'),
+      },
+      { at: 'Procedure.esd/outcome', set: local('resection-status', 'rx') },
+    ],
+  },
+  {
+    rule: 'dr-cli-3',
+    sample: 'reported',
+    subject: withCode('lymphovascular-invasion', 'absent'),
+    fault: [
+      {
+        at: 'Observation.lymphovascular-invasion/valueCodeableConcept',
+        set: local('finding-state', 'not-assessable'),
       },
     ],
   },
@@ -410,7 +442,49 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     rule: 'dr-cli-4',
     sample: 'reported',
     subject: VERDICT,
-    fault: [{ at: 'DiagnosticReport.pathology/status', set: 'preliminary' }],
+    fault: [
+      { at: 'DiagnosticReport.pathology/status', set: 'preliminary' },
+      {
+        at: 'Condition.lesion/verificationStatus/coding/0/code',
+        set: 'provisional',
+      },
+    ],
+  },
+  {
+    rule: 'dr-cli-9',
+    sample: 'involved',
+    subject: `${withCode('vertical-margin', 'vm1')} | ${all('Observation')}.component.where(code.coding.code = 'margin-distance')`,
+    fault: [
+      { at: 'Observation.vertical-margin/component/0/valueQuantity', set: quantity(10, 'um') },
+    ],
+  },
+  {
+    rule: 'dr-cli-10',
+    sample: 'reported',
+    subject: `${all('Observation')}.component.where(code.coding.code = 'submucosal-invasion-depth')`,
+    fault: [
+      {
+        at: 'Observation.invasion-depth/valueCodeableConcept',
+        set: local('invasion-depth', 'm'),
+      },
+    ],
+  },
+  {
+    rule: 'dr-cli-14',
+    sample: 'reported',
+    subject: `${all('Procedure')}.outcome.coding.where(system.endsWith('/resection-status'))`,
+    fault: [{ at: 'Procedure.esd/outcome', set: local('resection-status', 'r1') }],
+  },
+  {
+    rule: 'dr-cli-15',
+    sample: 'pending',
+    subject: `${all('Condition')}.where(meta.profile.where($this.endsWith('/dr-lesion')).exists()).verificationStatus`,
+    fault: [
+      {
+        at: 'Condition.lesion/verificationStatus/coding/0/code',
+        set: 'confirmed',
+      },
+    ],
   },
   {
     rule: 'dr-prv-1',
