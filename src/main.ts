@@ -51,6 +51,8 @@ const work: Work = {
     const { allRules } = await import('./pipeline/index.js');
     return { rules: allRules(), caution: CAUTION };
   },
+  reassess: async (options, tell) =>
+    (await import('./reassess-records.js')).reassessRecords(options, tell, world.err),
   serve: async () => (await import('./run-service.js')).runService(world.err),
   printConfig: async () => (await import('./run-service.js')).printConfig(world.out, world.err),
   keys,

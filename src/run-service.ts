@@ -4,7 +4,7 @@ import { createLog, type Log } from './http/index.js';
 import type { Problem } from './kernel/index.js';
 import { type Running, startService } from './serve.js';
 
-type Say = (text: string) => void;
+export type Say = (text: string) => void;
 
 /** The sending system that the one-time key of a note system belongs to; the examples name it. */
 const EXAMPLE_SOURCE = 'example-notes';
@@ -35,8 +35,8 @@ export async function printConfig(out: Say, err: Say): Promise<ExitCode> {
   return 0;
 }
 
-function refuse(problems: readonly Problem[], err: Say): ExitCode {
-  err('The service does not start with this configuration:\n');
+export function refuse(problems: readonly Problem[], err: Say): ExitCode {
+  err('This configuration cannot be used:\n');
   for (const { pointer, message, expected } of problems) {
     err(`  ${pointer.slice(1)}: ${message}\n    expected: ${expected}\n`);
   }
@@ -95,11 +95,11 @@ const LISTENING: Readonly<Record<string, string>> = {
   ENOTFOUND: 'The name in HOST cannot be resolved.',
 };
 
-function explain(error: unknown, log: Log, err: Say): ExitCode {
+export function explain(error: unknown, log: Log, err: Say): ExitCode {
   log.error({ event: 'not-started', err: error });
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   const ours = error instanceof Error && OUR_SENTENCES.includes(error.name);
   const sentence = ours ? error.message : LISTENING[code];
-  err(`The service ends: ${sentence ?? 'an error that its log names.'}\n`);
+  err(`It ends: ${sentence ?? 'an error that its log names.'}\n`);
   return sentence === undefined ? 1 : 3;
 }

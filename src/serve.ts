@@ -1,5 +1,5 @@
 import { createServer } from 'node:http';
-import { type Config, ownSiteSecret } from './config/index.js';
+import type { Config } from './config/index.js';
 import {
   bearerToken,
   createFhirClient,
@@ -20,18 +20,11 @@ import {
   type NewKey,
 } from './http/index.js';
 import { keysInForce } from './keys-in-force.js';
+import { type Close, closeAll, openRecords } from './open-records.js';
 import { createPassingTime } from './passing-time.js';
-import { createService, prepareStored, SENT_TYPES, siteMarkOf } from './pipeline/index.js';
+import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
-import {
-  bindToSite,
-  createKeptMode,
-  createOutbox,
-  createRecordStore,
-  openDatabase,
-  startOwnPostgres,
-} from './store/index.js';
-import { SOFTWARE_VERSION } from './version.js';
+import { createKeptMode, createOutbox, createRecordStore, type Database } from './store/index.js';
 
 /** A service that listens. */
 export interface Running {
@@ -47,9 +40,6 @@ export interface Running {
    */
   stop(): Promise<boolean>;
 }
-
-/** What a part that was opened needs to be closed again. */
-type Close = () => Promise<unknown>;
 
 /** Entries of the largest Bundle that a case may become; a target that takes fewer is refused. */
 const LARGEST_BUNDLE = 400;
@@ -74,13 +64,7 @@ export async function startService(config: Config, source: string): Promise<Runn
 }
 
 async function build(config: Config, source: string, log: Log, opened: Close[]): Promise<Running> {
-  const database = await openStore(config, log, opened);
-  const settings = {
-    unit: config.unit,
-    secret: config.siteSecret ?? ownSiteSecret(config.dataDir),
-    softwareVersion: SOFTWARE_VERSION,
-  };
-  await bindToSite(database, siteMarkOf(settings.secret));
+  const { database, settings } = await openRecords(config, log, opened);
   const fhirBase = config.fhir.baseUrl ?? (await startSandbox(config, database, opened));
   const worker = createWorker({
     outbox: createOutbox(database, { worker: `process ${process.pid}` }),
@@ -143,26 +127,7 @@ const WARNINGS: readonly DeliveryEvent[] = [
 
 const levelOf = (event: DeliveryEvent) => (WARNINGS.includes(event) ? 'warn' : 'info');
 
-/** Closes in the order opposite to opening; one that fails does not keep the others open. */
-async function closeAll(opened: Close[]): Promise<void> {
-  for (const close of opened.splice(0).reverse()) await close().catch(() => undefined);
-}
-
-async function openStore(config: Config, log: Log, opened: Close[]) {
-  let url = config.databaseUrl;
-  if (url === undefined) {
-    const postgres = await startOwnPostgres({ folder: config.dataDir, log });
-    opened.push(() => postgres.stop());
-    url = postgres.url;
-  }
-  const database = await openDatabase(url, { log });
-  opened.push(() => database.close());
-  return database;
-}
-
-type Store = Awaited<ReturnType<typeof openStore>>;
-
-async function startSandbox(config: Config, database: Store, opened: Close[]): Promise<string> {
+async function startSandbox(config: Config, database: Database, opened: Close[]): Promise<string> {
   await prepareSandbox(database.db);
   const sandbox = createSandbox(database.db, { production: config.production });
   const { port, stop } = await listen(createServer(sandbox), '127.0.0.1', 0);
@@ -170,7 +135,7 @@ async function startSandbox(config: Config, database: Store, opened: Close[]): P
   return `http://127.0.0.1:${port}`;
 }
 
-function toTarget(config: Config, baseUrl: string, database: Store) {
+function toTarget(config: Config, baseUrl: string, database: Database) {
   const { token, mode, allowed, entryLimit } = config.fhir;
   return createTarget({
     client: createFhirClient({

@@ -2,11 +2,20 @@ import { assess } from './assess-command.js';
 import { bundle } from './bundle-command.js';
 import { check } from './check-command.js';
 import { keys } from './keys-command.js';
+import { reassess } from './reassess-command.js';
 import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
-const COMMANDS: Readonly<Record<string, Command>> = { serve, check, bundle, assess, rule, keys };
+const COMMANDS: Readonly<Record<string, Command>> = {
+  serve,
+  check,
+  bundle,
+  assess,
+  rule,
+  reassess,
+  keys,
+};
 
 const HELP = `Usage: dissection-records COMMAND [options]
 
@@ -18,6 +27,7 @@ Commands:
   bundle   print the FHIR Bundle that would be sent for a case message
   assess   say what a case means: verdict, scores, review
   rule     list the clinical rules, show one with its sources, or ask it
+  reassess show which kept cases the present rules judge otherwise, and judge them anew
   keys     add, list and revoke API keys
 
   --help, --version; COMMAND --help says more.

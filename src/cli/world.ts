@@ -1,5 +1,5 @@
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
-import type { AssessedRecord, DryRun } from '../pipeline/index.js';
+import type { AssessedRecord, DryRun, Reassessed, ReassessOptions } from '../pipeline/index.js';
 import type { Rule } from '../rules/index.js';
 
 /**
@@ -29,6 +29,11 @@ export interface Work {
     unit: UnitSettings,
   ) => Promise<AssessedRecord>;
   readonly rules: () => Promise<RuleBook>;
+  /** Looks at every case of the configured database; tells of each. */
+  readonly reassess: (
+    options: ReassessOptions,
+    tell: (one: Reassessed) => void,
+  ) => Promise<ExitCode>;
   /** Runs until it is told to stop. */
   readonly serve: () => Promise<ExitCode>;
   /** Shows the configuration without secrets. */

@@ -70,6 +70,7 @@ function reasons(context: MappingContext): Pick<Provenance, 'reason'> {
     change.by.kind === 'pathology' ? known.reports[0]?.fields.report.amendmentReason : undefined;
   const { verdict } = change;
   const reason = [
+    ...(change.by.reason === undefined ? [] : [{ text: change.by.reason }]),
     ...(amendment === undefined ? [] : [context.concept(WORD_CODES.amendmentReason[amendment])]),
     ...(verdict === undefined
       ? []

@@ -74,12 +74,14 @@ interface ToTell {
   readonly reason: string;
   readonly messages: readonly RecordMessage[];
   readonly before: Before | undefined;
+  /** The verdict as rules of before made it. */
+  readonly verdictWas?: string;
 }
 
 /** Appends our own message to the journal that is held, and saves the state that it makes. */
 export async function writeAsOf(
   journal: CaseJournal,
-  { caseId, now, reason, messages, before }: ToTell,
+  { caseId, now, reason, messages, before, verdictWas }: ToTell,
   settings: PipelineSettings,
 ): Promise<void> {
   const [first] = messages;
@@ -93,6 +95,7 @@ export async function writeAsOf(
     sentAt: now,
     asOf: now,
     reason,
+    ...(verdictWas === undefined ? {} : { verdictWas }),
   };
   const bytes = new TextEncoder().encode(JSON.stringify(fields));
   const message: AsOfMessage = { kind: 'as-of', fields, decimals: {}, sha256: sha256(bytes) };

@@ -18,10 +18,20 @@ export interface Change {
   };
 }
 
+/** What may be known of an assessment that an early release has stored. */
+type Stored = Partial<Pick<Assessment, 'curability'>>;
+
 /** The verdicts before and after, where they differ. */
-export function verdictChange(before: Assessment, after: Assessment): Change['verdict'] {
-  const from = shortOf(before);
-  const to = shortOf(after);
+export const verdictChange = (before: Stored, after: Assessment): Change['verdict'] =>
+  verdictSince(verdictText(before), after);
+
+/**
+ * The same, where the verdict of before is known as text alone.
+ *
+ * @param from as `verdictText` writes it
+ */
+export function verdictSince(from: string, after: Assessment): Change['verdict'] {
+  const to = verdictText(after);
   if (from === to) return undefined;
   const { outcome } = after.curability.verdict;
   const because =
@@ -31,8 +41,10 @@ export function verdictChange(before: Assessment, after: Assessment): Change['ve
   return { from, to, because };
 }
 
-function shortOf({ curability: { verdict } }: Assessment): string {
-  const { rule, outcome } = verdict;
+/** A verdict in a few words: class and rule. */
+export function verdictText({ curability }: Stored): string {
+  if (curability === undefined) return 'not computed';
+  const { rule, outcome } = curability.verdict;
   const found = outcome.kind === 'decided' ? outcome.class : 'indeterminate';
   return `${found} (${rule})`;
 }

@@ -2,7 +2,7 @@ import type { Assessment } from '../assessment/index.js';
 import type { UnitSettings } from '../contract/index.js';
 import { invariant } from '../kernel/index.js';
 import { assessKnown, assessMessages } from './assess-known.js';
-import { type Change, verdictChange } from './change.js';
+import { type Change, verdictChange, verdictSince } from './change.js';
 import { knowledgeOf, type SetAside } from './knowledge.js';
 import { inOrder, latestOf, lineOf } from './lines.js';
 import { keyOf, type RecordMessage } from './message.js';
@@ -65,7 +65,10 @@ function changeBy(
   const without = assessMessages(others, unit);
   if (without === undefined) return undefined;
   const { kind, fields } = latest;
-  const verdict = verdictChange(without, now);
+  const verdict =
+    'verdictWas' in fields && fields.verdictWas !== undefined
+      ? verdictSince(fields.verdictWas, now)
+      : verdictChange(without, now);
   return {
     by: {
       kind,

@@ -1,6 +1,6 @@
 export { assessMessages } from './assess-known.js';
 export type { CaseFacts } from './case-facts.js';
-export { type Change, verdictChange } from './change.js';
+export { type Change, verdictChange, verdictText } from './change.js';
 export { awaitsPathology, type Deadline, nextDeadline, passedDeadlines } from './deadlines.js';
 export { toFacts } from './facts.js';
 export { foldRecord } from './fold.js';

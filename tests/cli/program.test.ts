@@ -88,7 +88,7 @@ describe.concurrent('the real program', () => {
       DISSECTION_SITE_SECRET: 'k9Xw2mQ7vT4pLz8sRb3nYd6hGf1jCaUe',
     });
     expect(code).toBe(3);
-    expect(err).toContain('The service ends: ');
+    expect(err).toContain('It ends: ');
     expect(err).not.toContain('CANARY');
   });
 });

@@ -55,6 +55,7 @@ export async function run(args: readonly string[], more: Partial<World> = {}): P
     },
     assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
+    reassess: () => Promise.resolve(0),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),
     keys: {

@@ -18,6 +18,10 @@ export const asOfSchema = z.strictObject({
   sentAt: instant,
   asOf: instant.describe('until when nothing else had come'),
   reason: z.string().regex(REASON_WORD).describe('why it was written'),
+  verdictWas: z
+    .string()
+    .optional()
+    .describe('verdict and rule by the rules of before, where they changed'),
 });
 
 export type AsOfFields = DeepReadonly<z.infer<typeof asOfSchema>>;
