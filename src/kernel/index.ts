@@ -1,9 +1,16 @@
-export { addDays, addMonths, daysBetween, isCalendarDate } from './calendar.js';
+export {
+  addDays,
+  addMonths,
+  daysBetween,
+  isCalendarDate,
+  weekdayOf,
+  yearsBetween,
+} from './calendar.js';
 export { CAUTION } from './caution.js';
 export type { Basis, Citation } from './citation.js';
 export { determined, type Finding, indeterminate } from './finding.js';
 export { keyedUuid, sha256 } from './hashing.js';
-export { compareInstants, minutesBetween } from './instant.js';
+export { compareInstants, minutesBetween, utcToTheSecond } from './instant.js';
 export { InvariantError, invariant } from './invariant.js';
 export { type Checked, failed, type Problem, passed } from './problem.js';
 export { fixedText, roundTo, trimmedText } from './rounding.js';

@@ -19,3 +19,12 @@ export function minutesBetween(from: string, to: string): number {
 export function compareInstants(a: string, b: string): number {
   return Temporal.Instant.compare(Temporal.Instant.from(a), Temporal.Instant.from(b));
 }
+
+/**
+ * An instant in UTC, cut to whole seconds: 2026-01-02T08:30:00Z.
+ *
+ * @param at ISO 8601 date and time with offset
+ * @throws RangeError when it is no instant
+ */
+export const utcToTheSecond = (at: string): string =>
+  Temporal.Instant.from(at).toString({ smallestUnit: 'second', roundingMode: 'floor' });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compareInstants, minutesBetween } from '../../src/kernel/index.js';
+import { compareInstants, minutesBetween, utcToTheSecond } from '../../src/kernel/index.js';
 
 /**
  * Summer time in the Union begins and ends at 01:00 UTC on the last Sundays of March and October
@@ -107,6 +107,19 @@ describe('instants, against a second date library (ECMAScript Date and ICU)', ()
       }),
       { seed: 29, numRuns: 500 },
     );
+  });
+
+  it('are the same in UTC, cut to the second', () => {
+    fc.assert(
+      fc.property(moment, fc.nat(999), ({ ms, text }, more) => {
+        const inUtc = `${new Date(ms).toISOString().slice(0, 19)}Z`;
+        expect(utcToTheSecond(text)).toBe(inUtc);
+        expect(utcToTheSecond(new Date(ms + more).toISOString())).toBe(inUtc);
+        expect(utcToTheSecond(new Date(ms - 1).toISOString())).not.toBe(inUtc);
+      }),
+      { seed: 31, numRuns: 300 },
+    );
+    expect(() => utcToTheSecond('2026-01-02T09:30:00')).toThrow(RangeError);
   });
 
   it('follow every change of the clocks in central Europe from 2020 to 2030', () => {
