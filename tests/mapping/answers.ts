@@ -6,9 +6,12 @@ import { subjectOf } from '../../src/conformance/resource-check.js';
 import { mappingContext } from '../../src/mapping/context.js';
 import { SETTINGS, versionOf } from './records.js';
 
-/** The context of an example, as mapping has it. */
-export function contextOf(name: string) {
-  const version = versionOf(readFileSync(`examples/cases/${name}.json`, 'utf8'));
+/** The context of an example, as mapping has it, with its report where one is named. */
+export function contextOf(name: string, report?: string) {
+  const version = versionOf(
+    readFileSync(`examples/cases/${name}.json`, 'utf8'),
+    ...(report === undefined ? [] : [readFileSync(`examples/pathology/${report}.json`, 'utf8')]),
+  );
   return mappingContext(version.version, version.now, SETTINGS);
 }
 

@@ -12,8 +12,8 @@ import type { Told } from './explain.js';
 import { hasNothingToSee } from './nothing-to-see.js';
 
 export const CAUTION =
-  'Decision support, not a verdict: confirm against the guideline and local policy; ' +
-  'a licensed clinician decides.';
+  'Decision support, not a verdict. Confirm against the guideline and local policy; ' +
+  'licensed clinicians decide.';
 
 /** A sentence of the narrative, and the facts that stand in its gaps. */
 interface Sentence {

@@ -13,7 +13,8 @@ import { fhirJs, medplum, officialSchema, type Peer } from '../conformance/peers
 import { publishedProfiles } from '../conformance/published.js';
 import { brokenBy, codesOf, contextOf, textsOf } from './answers.js';
 
-const CONTEXT = contextOf('complete');
+const CONTEXT = contextOf('stomach-dual-antiplatelet', 'stomach-high-risk');
+const WAITS = contextOf('rectum', 'rectum-interim');
 const PRESENT = new Set(['antithrombotics-taken', 'lesion-description', 'gas']);
 const CITE = { work: 'hatta2021', place: 'abstract', basis: 'published' } as const;
 
@@ -139,6 +140,26 @@ describe('a score without a total', () => {
     }
     expect(textsOf(observation)).toEqual([note]);
     expect(brokenBy(observation)).toEqual([]);
+  });
+});
+
+describe('a score that asks for the report', () => {
+  const of = (rule: string, outcome: ScoreFinding['outcome']) =>
+    toScores(WAITS, [bare(rule, outcome)], new Set())[0]?.resource;
+
+  it('is preliminary, and its answer still to come, until the report is final', () => {
+    expect(of('ecura', OPEN)).toMatchObject({
+      status: 'preliminary',
+      dataAbsentReason: STRUCTURE.absent.tempUnknown,
+    });
+    expect(of('ecura', REFUSED)).toMatchObject({ status: 'preliminary' });
+  });
+
+  it('and no other score is', () => {
+    expect(of('limoges', OPEN)).toMatchObject({
+      status: 'final',
+      dataAbsentReason: STRUCTURE.absent.unknown,
+    });
   });
 });
 

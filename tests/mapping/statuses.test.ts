@@ -163,7 +163,7 @@ describe('the verdict in the report', () => {
 
   it('is followed by the scores and, at the end, the caution', () => {
     expect(reportOf('rectum').conclusion).toMatch(
-      /Curability: open until pathology is back\. Scores: Limoges: 7 \(high\); .* Decision support, not a verdict: [^.]*\.$/,
+      /Curability: open until pathology is back\. Scores: Limoges: 7 \(high\); .* Decision support, not a verdict\. [^.]*\.$/,
     );
   });
 });

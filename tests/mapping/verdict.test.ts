@@ -16,6 +16,7 @@ import { CAUTION } from './plain-words.js';
 
 const PRESENT = new Set(['en-bloc', 'lesion-description', 'fibrosis']);
 const WAITS = contextOf('complete');
+const READ = contextOf('complete', 'complete');
 const CITE = { work: 'esgeEsd2022', place: 'abstract', basis: 'published' } as const;
 
 const decided = (
@@ -37,7 +38,7 @@ const open = (awaits?: 'pathology'): Verdict => ({
   remarks: [],
 });
 const alone = (verdict: Verdict): Curability => ({ verdict, others: [] });
-const mapped = (curability: Curability, context = WAITS): Observation =>
+const mapped = (curability: Curability, context = READ): Observation =>
   toVerdict(context, curability, PRESENT).resource;
 
 const reason = (row: string, word?: string) => ({
@@ -186,13 +187,30 @@ describe('a verdict without a class', () => {
   });
 });
 
+describe('a class before the final report', () => {
+  it.each([
+    ['no report', contextOf('complete')],
+    ['an interim report', contextOf('rectum', 'rectum-interim')],
+  ])('is preliminary with %s', (_name, context) => {
+    const observation = mapped(alone(NON_CURATIVE), context);
+    expect(observation.status).toBe('preliminary');
+    expect(codesOf(observation.valueCodeableConcept, 'curability')).toEqual(['esge-high-risk']);
+    expect(brokenBy(observation)).toEqual([]);
+  });
+
+  it.each(['no-rule', 'incomplete'])('is final where no report could change it: %s', (word) => {
+    expect(mapped(alone(decided('esge-esd-2022', word)), WAITS).status).toBe('final');
+  });
+});
+
 describe('the verdict in one sentence', () => {
-  it.each<[Verdict, string, string]>([
+  it.each<[Verdict, string, string, string?]>([
     [
       NON_CURATIVE,
       'complete',
       'Curability by ESGE 2022: Non-curative, high risk, because: lymphatic or venous invasion, ' +
         'vertical margin involved.',
+      'complete',
     ],
     [
       decided('jges-jgca-2021', 'eCuraC-2', {
@@ -201,8 +219,26 @@ describe('the verdict in one sentence', () => {
       }),
       'complete',
       'Curability by JGES and JGCA 2021: eCura C-2, because: undifferentiated without R0.',
+      'complete',
     ],
-    [decided('jges-jgca-2021', 'eCuraA'), 'complete', 'Curability by JGES and JGCA 2021: eCura A.'],
+    [
+      decided('jges-jgca-2021', 'eCuraA'),
+      'complete',
+      'Curability by JGES and JGCA 2021: eCura A.',
+      'complete',
+    ],
+    [
+      decided('jges-jgca-2021', 'eCuraA'),
+      'rectum',
+      'Preliminary curability by JGES and JGCA 2021: eCura A.',
+      'rectum-interim',
+    ],
+    [
+      open('pathology'),
+      'rectum',
+      'Curability: open until the final report is back.',
+      'rectum-interim',
+    ],
     [open('pathology'), 'complete', 'Curability: open until pathology is back.'],
     [open(), 'complete', 'Curability by ESGE 2022: open, not known: ly, vm.'],
     [
@@ -210,8 +246,8 @@ describe('the verdict in one sentence', () => {
       'colon-specimen-not-retrieved',
       'Curability: no class, because there is no specimen.',
     ],
-  ])('%#', (verdict, example, sentence) => {
-    expect(verdictSentence(contextOf(example), alone(verdict))).toBe(sentence);
+  ])('%#', (verdict, example, sentence, report) => {
+    expect(verdictSentence(contextOf(example, report), alone(verdict))).toBe(sentence);
   });
 });
 
@@ -271,7 +307,7 @@ describe('the published worked examples as Observations', () => {
     const { method: _method, ...nameless } = observationOf(example);
     expect(brokenBy(nameless)).toContain('dr-r-rul-1');
     expect(complaints(nameless)).not.toEqual([]);
-    const awaited = mapped(alone(open('pathology')));
+    const awaited = mapped(alone(open('pathology')), WAITS);
     expect(brokenBy(awaited)).toEqual([]);
     expect(brokenBy({ ...awaited, status: 'final' })).toEqual(['dr-r-cur-2']);
     const { valueCodeableConcept } = mapped(alone(NON_CURATIVE));
