@@ -1,1 +1,15 @@
 export { FOLLOW_UP_RULES } from './follow-up-rules.js';
+export { type KnownForPlan, planFacts } from './plan/facts-of-record.js';
+export type {
+  DoneBy,
+  FollowUpPlan,
+  ItemState,
+  Overlap,
+  PlanItem,
+  PlanNote,
+  PlanReason,
+  PlanTask,
+  Window,
+} from './plan/follow-up-plan.js';
+export type { PlanFacts } from './plan/plan-facts.js';
+export { planFollowUp } from './plan/plan-follow-up.js';

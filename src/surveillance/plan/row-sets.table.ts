@@ -1,0 +1,52 @@
+import type { FollowUpRow } from '../follow-ups.table.js';
+
+/**
+ * The rule set of each row, as the follow-up table names it; tasks belong to no published set.
+ *
+ * Source: the table of follow-up after dissection.
+ */
+export const SET_OF_ROW: Readonly<Record<FollowUpRow, string>> = {
+  'OES-1': 'esge-esd-2022',
+  'OES-2': 'esge-esd-2022',
+  'OES-3': 'jges-jes-2020',
+  'OES-3-many': 'jges-jes-2020',
+  'OES-4': 'jges-jes-2020',
+  'BAR-1': 'esge-barrett-2023',
+  'BAR-2': 'esge-barrett-2023',
+  'BAR-3': 'esge-barrett-2023',
+  'BAR-4': 'esge-barrett-2023',
+  'BAR-5-none': 'esge-barrett-2023',
+  'BAR-5-short': 'esge-barrett-2023',
+  'BAR-5-long': 'esge-barrett-2023',
+  'BAR-5-expert': 'esge-barrett-2023',
+  'GAS-1': 'esge-esd-2022',
+  'GAS-2': 'esge-esd-2022',
+  'GAS-3': 'esge-esd-2022',
+  'GAS-4': 'jges-jgca-2021',
+  'GAS-5': 'jges-jgca-2021',
+  'GAS-6': 'jges-jgca-2021',
+  'GAS-7': 'jges-jgca-2021',
+  'GAS-8': 'gastric-adenoma-practice',
+  'COL-1': 'esge-pps-2020',
+  'COL-1-clear': 'esge-pps-2020',
+  'COL-1-found': 'esge-pps-2020',
+  'COL-1-none': 'esge-pps-2020',
+  'COL-2': 'esge-pps-2020',
+  'COL-3': 'esge-esd-2022',
+  'COL-4': 'esge-esdo-2019',
+  'COL-5': 'local',
+  'COL-6': 'bsg-2019',
+  'COL-7': 'bsg-2019',
+  'COL-8': 'usmstf-2020',
+  'COL-9': 'usmstf-2020',
+  'COL-10': 'jges-colorectal-2020',
+  'DUO-1': 'esge-duodenum-2021',
+  'MUCOSA-advanced': 'maps-ii-2019',
+  'MUCOSA-limited': 'maps-ii-2019',
+  'MUCOSA-low-grade': 'maps-ii-2019',
+  'MUCOSA-high-grade': 'maps-ii-2019',
+  'MUCOSA-none': 'maps-ii-2019',
+  meeting: 'esge-esd-2022',
+  clinician: 'local',
+  pathology: 'local',
+};
