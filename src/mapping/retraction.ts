@@ -61,21 +61,27 @@ export function corrected(
 }
 
 /**
- * An endoscopy report that was final before: appended where results were only added, else amended
- * or corrected as its results were.
+ * A report of ours that was final before: appended where results were only added, else amended or
+ * corrected as its results were. A transcription follows its laboratory instead.
  *
  * Source: FHIR R4, code system diagnostic-report-status.
+ *
+ * @param referenceTo how a resource is referred to
  */
-export function restated(current: readonly Draft[], earlier: readonly Earlier[]): readonly Draft[] {
+export function restated(
+  current: readonly Draft[],
+  earlier: readonly Earlier[],
+  referenceTo: (draft: Draft) => Reference,
+): readonly Draft[] {
   return current.map((draft) => {
     const { resource } = draft;
     if (!isFinalReport(resource)) return draft;
-    const now = resultsOf(current);
+    const now = resultsOf(resource, current, referenceTo);
     const words = earlier.flatMap(({ drafts, word }) => {
       const was = drafts.find((other) => nameOf(other) === nameOf(draft))?.resource;
       if (was === undefined || !isFinalReport(was)) return [];
-      const before = resultsOf(drafts);
-      if (![...before].every(([key, content]) => now.get(key) === content)) return [word];
+      const before = resultsOf(was, drafts, referenceTo);
+      if (![...before].every(([result, content]) => now.get(result) === content)) return [word];
       return before.size === now.size ? [] : ['appended' as const];
     });
     const [status] = words.toSorted(byWeight);
@@ -93,27 +99,33 @@ const isFinal = (resource: CaseResource): resource is Observation =>
 const isFinalReport = (resource: CaseResource): resource is DiagnosticReport =>
   resource.resourceType === 'DiagnosticReport' &&
   resource.status === 'final' &&
-  claims(resource, 'dr-endoscopy-report');
+  (claims(resource, 'dr-endoscopy-report') || claims(resource, 'dr-follow-up-report'));
 
-/** The results of a final endoscopy report by name, with what each says. */
-function resultsOf(drafts: readonly Draft[]): ReadonlyMap<string, string> {
+/** The results of a report by reference, with what each says. */
+function resultsOf(
+  { result = [] }: DiagnosticReport,
+  drafts: readonly Draft[],
+  referenceTo: (draft: Draft) => Reference,
+): ReadonlyMap<string, string> {
+  const listed = new Set(result.map(({ reference }) => reference));
   return new Map(
-    drafts
-      .filter(isObservation)
-      .filter(({ resource }) => !claims(resource, 'dr-pathology-finding'))
-      .filter(({ resource }) => resource.status !== 'preliminary')
-      .map((draft) => [nameOf(draft), contentOf(draft.resource)] as const),
+    drafts.filter(isObservation).flatMap((draft) => {
+      const { reference } = referenceTo(draft);
+      const isListed = reference !== undefined && listed.has(reference);
+      return isListed ? [[reference, contentOf(draft.resource)] as const] : [];
+    }),
   );
 }
 
 const nameOf = ({ key, resource }: Draft): string => `${resource.resourceType}/${key}`;
 
-/** All that an Observation says, but for its status and the time at which it was said. */
-function contentOf(resource: Observation): string {
-  return JSON.stringify({ ...resource, status: undefined, issued: undefined });
+/** All that an Observation says, but for its status, when it was said and by whom. */
+function contentOf({ status: _status, issued: _at, performer: _by, ...said }: Observation): string {
+  return JSON.stringify(said);
 }
 
-function inError(resource: CaseResource): CaseResource {
+/** The same, entered in error. */
+export function inError(resource: CaseResource): CaseResource {
   if (resource.resourceType !== 'Condition') return { ...resource, status: 'entered-in-error' };
   const { clinicalStatus: _none, ...rest } = resource;
   return { ...rest, verificationStatus: STRUCTURE.conditionVerification.enteredInError };
