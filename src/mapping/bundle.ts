@@ -12,9 +12,12 @@ import {
   toResource,
 } from './context.js';
 import { toDevices } from './device.js';
-import type { Draft } from './draft.js';
+import { type Draft, isObservation } from './draft.js';
 import { toDrugFindings } from './drug-findings.js';
+import { toEvents } from './events.js';
+import { toExaminations } from './examinations.js';
 import { toFindings } from './findings.js';
+import { toLateOutcomes } from './late-outcomes.js';
 import { toListedFindings } from './listed-findings.js';
 import { toMedia } from './media.js';
 import { toAntithrombotics, toDrugsGiven } from './medication.js';
@@ -32,6 +35,7 @@ import { toPathologyRequest, toSpecimens } from './specimen.js';
 import { summarise } from './summary.js';
 import { toVerdict } from './verdict.js';
 import { toVesselTreatments } from './vessel-treatment.js';
+import { withdrawn } from './withdrawal.js';
 
 /**
  * A record version as one FHIR R4 transaction, in the form that no target server shapes yet:
@@ -46,10 +50,11 @@ export function toBundle({ version, now, before }: RecordView, settings: Mapping
     word: changeWord(now, known),
   }));
   const current = toDrafts(version, now, settings);
-  const drafts = [
-    ...restated(corrected(current, earlier), earlier),
+  const stated = [
+    ...restated(corrected(current, earlier), earlier, referenceTo),
     ...retracted(current, earlier, referenceTo),
   ];
+  const drafts = now.withdrawal === undefined ? stated : withdrawn(stated, now.withdrawal);
   const provenance = toProvenance(context, drafts.map(referenceTo));
   const { system, code } = provenanceTag(version.caseId, version.state);
   return {
@@ -88,6 +93,8 @@ function toDrafts(
   ];
   const present = new Set(findings.map(({ key }) => key));
   const { curability, scores } = known.assessment;
+  const events = toEvents(context);
+  const told = new Set(events.filter(isObservation).map(({ key }) => key));
   const parts: readonly Draft[] = [
     toLesion(context),
     ...toComplications(context),
@@ -103,11 +110,14 @@ function toDrafts(
     ...toResectionStatus(context, present),
     toVerdict(context, curability, present),
     ...toScores(context, scores, present),
+    ...events,
+    ...toLateOutcomes(context, told),
   ];
   const withReports = [
     ...parts,
     toReport(context, parts, summary),
     ...toPathologyReports(context, findings),
+    ...toExaminations(context),
   ];
   return [toProcedure(context, withReports, summary), ...withReports];
 }

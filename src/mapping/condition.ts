@@ -9,6 +9,7 @@ import {
 } from '../terminology/index.js';
 import { head, type MappingContext, PART_OF } from './context.js';
 import type { Draft } from './draft.js';
+import { isSame } from './event-naming.js';
 
 /** The lesion, provisional until a final report tells its histology. */
 export function toLesion(context: MappingContext): Draft<Condition> {
@@ -17,7 +18,9 @@ export function toLesion(context: MappingContext): Draft<Condition> {
     resource: {
       resourceType: 'Condition',
       ...head(context, 'Condition', 'lesion', 'dr-lesion'),
-      clinicalStatus: STRUCTURE.conditionClinical.active,
+      clinicalStatus: isRecurrent(context)
+        ? STRUCTURE.conditionClinical.recurrence
+        : STRUCTURE.conditionClinical.active,
       verificationStatus: isConfirmed(context)
         ? STRUCTURE.conditionVerification.confirmed
         : STRUCTURE.conditionVerification.provisional,
@@ -46,6 +49,23 @@ function lesionCode({ fields: { lesion, before }, known }: MappingContext): Code
 function isConfirmed({ hasFinalReport, known }: MappingContext): boolean {
   const histology = known.reports[0]?.fields.findings?.histology;
   return hasFinalReport && histology !== undefined && histology !== 'not-assessable';
+}
+
+/** Whether the last examination that could tell found neoplasia at the scar. */
+function isRecurrent({ known: { examinations, afterwards } }: MappingContext): boolean {
+  const told = examinations.flatMap(({ fields }) => {
+    const found = afterwards.recurrences.find(({ examination }) =>
+      isSame(examination, fields.examination),
+    );
+    return found?.answer.kind === 'determined'
+      ? [{ on: fields.examinedOn, answer: found.answer.value }]
+      : [];
+  });
+  const last = told
+    .map(({ on }) => on)
+    .sort()
+    .at(-1);
+  return told.some(({ on, answer }) => on === last && answer === 'yes');
 }
 
 /** Organ and, where told, the site within it. */

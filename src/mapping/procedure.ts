@@ -1,7 +1,6 @@
 import type { CodeableConcept, Procedure, ProcedurePerformer, Reference } from 'fhir/r4.js';
 import type { ResectionOutcome } from '../contract/index.js';
 import {
-  COMPLICATIONS,
   ESD_PROCEDURE,
   HYBRID_ESD,
   STRUCTURE,
@@ -72,16 +71,29 @@ export function toProcedure(
       reasonReference: [context.lesion],
       bodySite: toBodySite(context),
       ...(outcome === undefined ? {} : { outcome }),
-      report: links('DiagnosticReport'),
+      report: [
+        ...links('DiagnosticReport', 'dr-endoscopy-report'),
+        ...links('DiagnosticReport', 'dr-pathology-report'),
+      ],
       ...(complications.length === 0
         ? {}
         : {
-            complication: [context.concept(COMPLICATIONS.perforation)],
+            complication: complicationCodes(drafts),
             complicationDetail: complications,
           }),
       ...(devices.length === 0 ? {} : { usedReference: devices }),
     },
   };
+}
+
+/** What went wrong during the dissection and after it, each kind once. */
+function complicationCodes(drafts: readonly Draft[]): CodeableConcept[] {
+  const codes = drafts.flatMap(({ resource }) =>
+    resource.resourceType === 'Condition' && claims(resource, 'dr-complication')
+      ? [resource.code ?? []].flat()
+      : [],
+  );
+  return [...new Map(codes.map((code) => [JSON.stringify(code), code])).values()];
 }
 
 /** ESD of the organ; a case finished with a snare says so in a second coding. */

@@ -1,7 +1,7 @@
-import type { Provenance, Reference } from 'fhir/r4.js';
+import type { CodeableConcept, Provenance, ProvenanceAgent, Reference } from 'fhir/r4.js';
 import type { RecordMessage } from '../record/index.js';
 import { BASE, STRUCTURE, WORD_CODES } from '../terminology/index.js';
-import { head, type MappingContext } from './context.js';
+import { head, logical, type MappingContext } from './context.js';
 
 /** Where the state came from: who did it, who sent it, what assembled it, from which messages. */
 export function toProvenance(context: MappingContext, target: readonly Reference[]): Provenance {
@@ -15,10 +15,7 @@ export function toProvenance(context: MappingContext, target: readonly Reference
     occurredPeriod: { start: fields.times.scopeInAt, end: fields.times.scopeOutAt },
     recorded: version.stateAt,
     ...reasons(context),
-    activity:
-      version.state === 1
-        ? STRUCTURE.provenanceActivity.create
-        : STRUCTURE.provenanceActivity.update,
+    activity: activityOf(context),
     agent: [
       { type: STRUCTURE.provenanceAgent.author, who: context.operator },
       {
@@ -36,6 +33,7 @@ export function toProvenance(context: MappingContext, target: readonly Reference
           identifier: { system: `${base}/source`, value: fields.source },
         },
       },
+      ...withdrawer(context),
     ],
     entity: inForce(context).map(({ kind, fields: { revision }, sha256 }) => ({
       role: 'source',
@@ -47,6 +45,20 @@ export function toProvenance(context: MappingContext, target: readonly Reference
       },
     })),
   };
+}
+
+function activityOf({ version, known }: MappingContext): CodeableConcept {
+  if (known.withdrawal !== undefined) return STRUCTURE.provenanceActivity.nullify;
+  return version.state === 1
+    ? STRUCTURE.provenanceActivity.create
+    : STRUCTURE.provenanceActivity.update;
+}
+
+/** Who took the case back, where that was told. */
+function withdrawer({ known: { withdrawal } }: MappingContext): ProvenanceAgent[] {
+  const who = withdrawal?.fields.withdrawnBy;
+  if (who === undefined) return [];
+  return [{ type: STRUCTURE.provenanceAgent.performer, who: logical('Practitioner', who) }];
 }
 
 /** Every message that the state rests on: of each line the one in force. */
@@ -61,10 +73,14 @@ function inForce({ known }: MappingContext): readonly RecordMessage[] {
   ];
 }
 
-/** What the last message changed: the reason of an amendment, and the verdict before and after. */
+/** Why a case was taken back; else what the last message changed: the reason of an amendment, and the verdict before and after. */
 function reasons(context: MappingContext): Pick<Provenance, 'reason'> {
   const { version, known } = context;
   const { change } = version;
+  const { withdrawal } = known;
+  if (withdrawal !== undefined) {
+    return { reason: [context.concept(WORD_CODES.withdrawalReason[withdrawal.fields.reason])] };
+  }
   if (change === undefined) return {};
   const amendment =
     change.by.kind === 'pathology' ? known.reports[0]?.fields.report.amendmentReason : undefined;

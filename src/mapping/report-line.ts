@@ -56,6 +56,7 @@ export function transcriptionStatus(
  */
 export function changeWord(now: Assessed, was: Assessed): 'amended' | 'corrected' {
   if (was.esdCase.fields.revision !== now.esdCase.fields.revision) return 'corrected';
+  if (isAddition(was.events, now.events)) return 'amended';
   const [report] = now.reports;
   if (report === undefined) return 'corrected';
   const before = was.reports.find((other) => isOfAccession(other, report));
@@ -63,6 +64,14 @@ export function changeWord(now: Assessed, was: Assessed): 'amended' | 'corrected
     return before === undefined ? 'amended' : amendmentWord(report);
   }
   return was.reports.length === now.reports.length ? 'corrected' : 'amended';
+}
+
+/** Whether events were only added: one that was told before is told as it was. */
+function isAddition(was: Assessed['events'], now: Assessed['events']): boolean {
+  return (
+    was.length < now.length &&
+    was.every(({ sha256 }) => now.some((event) => event.sha256 === sha256))
+  );
 }
 
 function amendmentWord({ fields }: ReportMessage): 'amended' | 'corrected' {

@@ -1,6 +1,7 @@
 import { CAUTION, type Finding, roundTo } from '../kernel/index.js';
 import { ESD_PROCEDURE, WORD_CODES } from '../terminology/index.js';
 import type { MappingContext } from './context.js';
+import { eventSentences } from './event-words.js';
 import { lowered } from './narrative.js';
 import { pathologySentence } from './pathology-words.js';
 import { scoresSentence } from './scores.js';
@@ -39,6 +40,7 @@ export function summarise(context: MappingContext): readonly string[] {
     ...pathologySentence(context),
     verdictSentence(context, assessment.curability),
     ...scoresSentence(assessment.scores),
+    ...eventSentences(context),
   ];
 }
 

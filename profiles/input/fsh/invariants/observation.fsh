@@ -28,10 +28,12 @@ Description: "Values are of searchable types only: no boolean, integer or string
 Severity: #error
 Expression: "entry.resource.ofType(Observation).all(value.combine(component.value).all($this.is(CodeableConcept) or $this.is(Quantity) or $this.is(dateTime) or $this.is(Period)))"
 
+// A follow-up endoscopy looks at the same lesion again, so each Procedure asks each item once; a focus
+// by identifier alone is a request of others, and several may be declined.
 Invariant: dr-obs-7
-Description: "Each item, by each method, occurs at most once for a lesion among valid Observations"
+Description: "Each item, by each method, occurs at most once for a Condition in a Procedure among valid Observations"
 Severity: #error
-Expression: "entry.resource.ofType(Observation).where(status != 'entered-in-error').where(focus.exists()).select(focus.reference.first() & '|' & code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation').code.first() & '|' & iif(method.exists(), method.coding.code.first(), '')).isDistinct()"
+Expression: "entry.resource.ofType(Observation).where(status != 'entered-in-error').where(focus.reference.exists()).select(partOf.reference.first() & '|' & focus.reference.first() & '|' & code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation').code.first() & '|' & iif(method.exists(), method.coding.code.first(), '')).isDistinct()"
 
 Invariant: dr-obs-8
 Description: "Observation.hasMember and derivedFrom within the Bundle point to Observations"

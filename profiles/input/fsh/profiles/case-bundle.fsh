@@ -76,3 +76,6 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-prv-2
 * obeys dr-med-1
 * obeys dr-med-2
+* obeys dr-con-1
+* obeys dr-wdr-1
+* obeys dr-wdr-2

@@ -71,3 +71,17 @@ Description: "The points of a named score with its published group and rate, or 
 * obeys dr-r-sco-1
 * obeys dr-r-sco-2
 * obeys dr-r-sco-3
+
+Profile: LaterFinding
+Parent: Observation
+Id: dr-later-finding
+Title: "What happened after the dissection"
+Description: "A contact, a decision, a statement, or what was found with an event after the dissection."
+* insert ObservationOfTheCase
+
+Profile: FollowUpFinding
+Parent: Observation
+Id: dr-follow-up-finding
+Title: "Finding of a follow-up endoscopy"
+Description: "One answer of an examination after the dissection, part of its own Procedure."
+* insert ObservationOfTheCase

@@ -23,3 +23,16 @@ Description: "Haemostasis, closure, dilatation: only where it has a time or an o
 * insert Identified
 * code 1..1
 * obeys dr-r-pro-6
+
+Profile: FollowUpEndoscopy
+Parent: Procedure
+Id: dr-follow-up
+Title: "Follow-up endoscopy"
+Description: "An examination that looked at the scar or its organ after the dissection; it may answer a follow-up request."
+* insert Published
+* insert Identified
+* insert LocalCoding(code, later-procedure, 1..1)
+* performed[x] 1..1
+* reasonReference 1..*
+* report 1..1
+* obeys dr-r-pro-6
