@@ -1,8 +1,10 @@
+import { benchCapacity } from './capacity.js';
 import { benchFaults } from './faults.js';
 import { benchPipeline } from './pipeline/bench-pipeline.js';
 
 /** What can be measured, by the name that is given on the command line. */
 const BENCHES: Readonly<Record<string, () => Promise<readonly string[]>>> = {
+  capacity: benchCapacity,
   faults: benchFaults,
   pipeline: benchPipeline,
 };

@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
+import type { Urgency } from '../../src/capacity/index.js';
 import { type Instance, URGENCIES } from './instances.js';
-import { type PlanRank, weighted } from './plan-rank.js';
+import { type PlanRank, WEIGHT, weighted } from './plan-rank.js';
 
 // The types of the package describe its CommonJS form alone.
 const { default: loadHighs }: typeof import('highs') = createRequire(import.meta.url)('highs');
@@ -10,7 +11,7 @@ interface Pair {
   readonly name: string;
   readonly item: number;
   readonly session: number;
-  readonly urgency: string;
+  readonly urgency: Urgency;
   readonly cost: number;
 }
 
@@ -43,6 +44,33 @@ export function bestByLinearProgramme(instance: Instance): PlanRank {
   const off = pairs.filter(({ cost }) => cost > 0);
   const days = seek('Minimize', off.map(({ name, cost }) => `${cost} ${name}`).join(' + '));
   return [count, ...byUrgency, 0 - days];
+}
+
+/**
+ * The same in one aim, to be solved again and again: each item placed is worth more than all the
+ * days that others may lose, by the weight of its urgency.
+ *
+ * @returns what solves it and gives the days off target, weighted, less what the items are worth
+ */
+export function asOneProgramme(instance: Instance): { readonly solve: () => number } {
+  const pairs = pairsOf(instance);
+  const worth =
+    1 +
+    instance.items.reduce(
+      (sum, { earliestOn, latestOn, urgency }) => sum + weighted(earliestOn, latestOn, urgency),
+      0,
+    );
+  const sum = pairs
+    .map(({ name, cost, urgency }) => `- ${worth * WEIGHT[urgency] - cost} ${name}`)
+    .join(' ');
+  const model = `Minimize\n obj: ${sum}\nSubject To\n${limitsOf(instance, pairs).join('\n')}\nEnd\n`;
+  return {
+    solve: () => {
+      const { Status, ObjectiveValue } = highs.solve(model);
+      if (Status !== 'Optimal') throw new Error(`the programme is ${Status}`);
+      return ObjectiveValue;
+    },
+  };
 }
 
 function pairsOf({ items, sessions }: Instance): readonly Pair[] {

@@ -5,7 +5,12 @@ import { type Instance, URGENCIES } from './instances.js';
 export type PlanRank = readonly number[];
 
 /** The weights that the design gives the words, written once more. */
-const WEIGHT: Readonly<Record<Urgency, number>> = { routine: 1, urgent: 2, asap: 4, stat: 8 };
+export const WEIGHT: Readonly<Record<Urgency, number>> = {
+  routine: 1,
+  urgent: 2,
+  asap: 4,
+  stat: 8,
+};
 const DAY_MS = 86_400_000;
 
 /** Days off target by the weight of the urgency. */
