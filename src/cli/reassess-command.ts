@@ -88,7 +88,7 @@ interface Counts {
 }
 
 function summary({ looked, differ, applied, failed }: Counts, apply: boolean): string {
-  const done = apply ? `${applied} have a new state` : 'nothing was written';
-  const broken = failed === 0 ? '' : `, ${failed} could not be assessed`;
-  return `${looked} cases looked at, ${differ} differ${broken}; ${done}.\n`;
+  const done = apply ? `new states: ${applied}` : 'nothing was written';
+  const broken = failed === 0 ? '' : `; not to be assessed: ${failed}`;
+  return `cases looked at: ${looked}; they differ: ${differ}${broken}; ${done}.\n`;
 }

@@ -28,7 +28,11 @@ interface Ran {
 }
 
 /** Runs a command in this process, over the files named here. */
-export async function run(args: readonly string[], more: Partial<World> = {}): Promise<Ran> {
+export async function run(
+  args: readonly string[],
+  more: Partial<World> = {},
+  other: Partial<Work> = {},
+): Promise<Ran> {
   const said = { out: '', err: '' };
   const world: World = {
     out: (text) => {
@@ -64,6 +68,7 @@ export async function run(args: readonly string[], more: Partial<World> = {}): P
       add: () => Promise.resolve({ id: KEY.id, key: 'drk_new' }),
       revoke: (id) => Promise.resolve(id === KEY.id),
     },
+    ...other,
   };
   const code = await runCli(args, world, work);
   return { code, ...said };

@@ -7,7 +7,16 @@ import { startChild } from '../support/child.js';
 import { testDatabase } from '../support/database.js';
 
 const TABLES = [
-  ...['daily_turns', 'facts', 'identity_mode', 'journal', 'outbox', 'readiness', 'search_keys', 'site'],
+  ...[
+    'daily_turns',
+    'facts',
+    'identity_mode',
+    'journal',
+    'outbox',
+    'readiness',
+    'search_keys',
+    'site',
+  ],
   ...['states', 'timeline'],
 ];
 
