@@ -66,16 +66,24 @@ export interface Unexplained {
   readonly stray: readonly string[];
 }
 
+/** The message whose fields are looked for, and the resources that must say nothing else. */
+export interface Scope {
+  readonly fields: Draft;
+  readonly owns: (resource: Draft) => boolean;
+}
+
+/** @param scope the case and all resources, unless another message is looked for */
 export function explain(
   version: RecordView,
   settings: MappingSettings,
   bundle: Bundle,
   tables: Tables,
+  scope: Scope = { fields: version.now.esdCase.fields, owns: () => true },
 ): Unexplained {
   const resources = resourcesOf(bundle);
   const told = { version, settings, resources, keys: resources.map(keyOf) };
   const explained = new Set<string>();
-  const leaves = inputLeaves(version.now.esdCase.fields);
+  const leaves = inputLeaves(scope.fields);
   const alike = grouped(leaves, ({ pattern }) => pattern);
   const rows = grouped(tables.fields, ({ at }) => at);
   const lost = leaves
@@ -83,7 +91,7 @@ export function explain(
     .filter((leaf) => !tables.journalOnly.some((row) => isJournalOnly(row, leaf)));
   for (const row of tables.fixed) markFixed(row, told, explained);
   const stray = resources.flatMap((resource, i) =>
-    leafPointers(resource, `${i}`)
+    (scope.owns(resource) ? leafPointers(resource, `${i}`) : [])
       .filter((pointer) => !explained.has(pointer))
       .map((pointer) => `${resource.resourceType} ${keyOf(resource)} ${pointer}`),
   );
