@@ -146,6 +146,36 @@ describe('a preliminary verdict', () => {
   });
 });
 
+describe('the onset of a complication after the procedure', () => {
+  const onset = (set: string): Edit => ({ at: 'Condition.delayed-bleeding/onsetDateTime', set });
+
+  it.each([
+    ['2026-03-02T10:30:00+01:00', []],
+    ['2026-03-02T09:30:00Z', []],
+    ['2026-03-02T09:29:59Z', ['dr-con-1']],
+    ['2026-03-02', []],
+    ['2026-03-01', ['dr-con-1']],
+    ['2026-04-30', []],
+  ])('%s: %j', (at, keys) => {
+    expect(keysAfter('pending', onset(at))).toEqual(keys);
+  });
+});
+
+describe('a withdrawn case', () => {
+  it.each([
+    ['Condition.lesion/verificationStatus/coding/0/code', 'confirmed'],
+    ['Media.bed/status', 'completed'],
+    ['DiagnosticReport.endoscopy/status', 'preliminary'],
+  ])('leaves nothing valid: %s', (at, set) => {
+    expect(keysAfter('withdrawn', { at, set })).toContain('dr-wdr-1');
+  });
+
+  it('is alone nullified', () => {
+    const nullified: Edit = { at: 'Provenance.state-1/activity/coding/0/code', set: 'NULLIFY' };
+    expect(keysAfter('pending', nullified)).toEqual(['dr-wdr-2']);
+  });
+});
+
 describe('a rule of severity warning', () => {
   it.each(['dr-bdl-15', 'dr-gen-8', 'dr-med-2'])('%s does not hold a Bundle back', (key) => {
     const fault = OWN_FAULTS.find(({ rule }) => rule === key);

@@ -28,6 +28,7 @@ import {
 } from './sample-parts.js';
 
 const VERIFICATION = 'http://terminology.hl7.org/CodeSystem/condition-ver-status';
+const OPERATIONS = 'http://terminology.hl7.org/CodeSystem/v3-DataOperation';
 const V2_SECTION = 'http://terminology.hl7.org/CodeSystem/v2-0074';
 
 /** The sample with a pathology report: everything is final and nothing waits. */
@@ -173,10 +174,16 @@ const classOf = (code: string, group: string): CodeableConcept => ({
 
 /** The sample as it is sent once the case was withdrawn. */
 function withdrawnBundle(): Bundle {
-  const kept = ['Device', 'Media', 'Provenance', 'Condition'];
-  const bundle = sampleBundle();
+  const bundle = edited(sampleBundle(), [
+    { at: 'Provenance.state-1/activity', set: coded(OPERATIONS, 'NULLIFY', 'nullify') },
+  ]);
   for (const { resource } of bundle.entry ?? []) {
-    if (resource && 'status' in resource && !kept.includes(resource.resourceType)) {
+    if (resource === undefined || resource.resourceType === 'Provenance') continue;
+    if (resource.resourceType === 'Condition') {
+      const verificationStatus = coded(VERIFICATION, 'entered-in-error', 'Entered in Error');
+      Object.assign(resource, { verificationStatus });
+      Reflect.deleteProperty(resource, 'clinicalStatus');
+    } else {
       Object.assign(resource, { status: 'entered-in-error' });
     }
   }

@@ -217,6 +217,24 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     fault: [{ at: 'Procedure.esd/complicationDetail' }],
   },
   {
+    rule: 'dr-con-1',
+    sample: 'pending',
+    subject: `${all('Condition')}.where(code.coding.code = 'delayed-bleeding').onset`,
+    fault: [{ at: 'Condition.delayed-bleeding/onsetDateTime', set: '2026-03-02T10:29:59+01:00' }],
+  },
+  {
+    rule: 'dr-wdr-1',
+    sample: 'withdrawn',
+    subject: `${all('Procedure')}.where(status = 'entered-in-error')`,
+    fault: [{ at: 'Device.knife/status', set: 'active' }],
+  },
+  {
+    rule: 'dr-wdr-2',
+    sample: 'withdrawn',
+    subject: `${all('Provenance')}.activity`,
+    fault: [{ at: 'Provenance.state-1/activity/coding/0/code', set: 'UPDATE' }],
+  },
+  {
     rule: 'dr-pro-5',
     sample: 'pending',
     subject: all('DiagnosticReport'),
@@ -370,6 +388,7 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     sample: 'withdrawn',
     subject: `${all('DiagnosticReport')}.where(status = 'entered-in-error').result`,
     fault: [{ at: 'Observation.fibrosis/status', set: 'final' }],
+    also: ['dr-wdr-1'],
   },
   {
     rule: 'dr-dr-6',
