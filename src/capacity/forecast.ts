@@ -49,9 +49,13 @@ export function forecastLoad(
   let undated = 0;
   for (const check of checks) {
     for (const on of datesOf(check, fromOn, addMonths(firstOfMonth, months))) {
+      if (on === UNDATED) {
+        undated += 1;
+        continue;
+      }
       const load = loadOf.get(on.slice(0, 7));
-      if (load === undefined) undated += 1;
-      else load[check.route] += 1;
+      invariant(load !== undefined, 'a date lies in the period');
+      load[check.route] += 1;
     }
   }
   return { months: loads, undated };

@@ -195,6 +195,24 @@ describe('two readers of others and the grammar of the standard', () => {
     );
   });
 
+  // RFC 5545, 3.3.11: a TEXT holds no control but the tab; RFC 3629, 3: UTF-8 has no half pairs.
+  it('read the replacement character for what the standard cannot say', () => {
+    const stream = write({ caseId: 'a\0b\x1fc\x7fd\ud800e\tf' });
+    expect(stream.isWellFormed()).toBe(true);
+    for (const read of [readByIcalJs, readByNodeIcal]) {
+      expect(read(stream)[0]?.summary).toBe(
+        'Check endoscopy, case a\ufffdb\ufffdc\ufffdd\ufffde\tf',
+      );
+    }
+  });
+
+  it('read a line end for each kind of line end', () => {
+    const stream = write({ caseId: 'a\r\nb\nc\rd\ve\ff\u0085g\u2028h\u2029i' });
+    for (const read of [readByIcalJs, readByNodeIcal]) {
+      expect(read(stream)[0]?.summary).toBe(`Check endoscopy, case ${[...'abcdefghi'].join('\n')}`);
+    }
+  });
+
   it.each<[string, string, (stream: string) => string]>([
     ['an end that is not exclusive', 'end', (s) => s.replace('20260701', '20260630')],
     ['a text that is not escaped', 'summary', (s) => s.replace('case 0c', 'case 0\\n')],
@@ -281,11 +299,17 @@ describe('folding at the border', () => {
     expect(summaryLines('x'.repeat(room + 75)).map(length)).toEqual([75, 75, 2]);
   });
 
-  // UTF-8 takes 2 octets for U+00F6, 3 for U+20AC, 4 for U+1FA7A (RFC 3629, section 3).
+  // The borders of one to four octets: RFC 3629, section 3.
   it.each([
+    ['\u0080', 2],
     ['ö', 2],
+    ['\u07ff', 2],
+    ['\u0800', 3],
     ['€', 3],
+    ['\ufffd', 3],
+    ['\u{10000}', 4],
     ['\u{1fa7a}', 4],
+    ['\u{10ffff}', 4],
   ])('moves %s on whole when its %i octets would pass the border', (wide, size) => {
     for (let short = 0; short <= size; short += 1) {
       const lines = summaryLines(`${'x'.repeat(room - short)}${wide}`);
