@@ -1,11 +1,6 @@
 import { addMonths, invariant, isCalendarDate } from '../kernel/index.js';
 import type { Route } from './demand.js';
-
-/**
- * What follows a check: months from it, once or again and again, as long as it falls no later than
- * `until` months after the anchor, or a word where only the findings will give a date.
- */
-export type Following = number | { readonly every: number; readonly until?: number } | string;
+import type { Following } from './following.js';
 
 /** A check of a plan and what comes after it. */
 export interface PlannedCheck {
@@ -71,20 +66,31 @@ function* datesOf(check: PlannedCheck, fromOn: string, endOn: string): Generator
   if (on >= endOn) return;
   yield on;
   for (const following of check.then) {
-    if (typeof following === 'string') {
+    if ('word' in following) {
       yield UNDATED;
       return;
     }
-    const { every, until } =
-      typeof following === 'number' ? { every: following, until: undefined } : following;
-    invariant(Number.isSafeInteger(every) && every > 0, 'an interval is whole months, 1 or more');
-    const lastOn = until === undefined ? undefined : addMonths(check.anchorOn, until);
-    do {
-      const next = addMonths(on, every);
-      if (lastOn !== undefined && next > lastOn) break;
+    for (;;) {
+      const next = nextOf(following, on, check.anchorOn);
+      if (next === undefined) break;
       if (next >= endOn) return;
       on = next;
       yield on;
-    } while (typeof following !== 'number');
+      if (!('every' in following)) break;
+    }
   }
+}
+
+/** The day that follows another; undefined when a repeated interval is over, or a day is past. */
+function nextOf(
+  following: Exclude<Following, { readonly word: string }>,
+  on: string,
+  anchorOn: string,
+): string | undefined {
+  if ('on' in following) return following.on > on ? following.on : undefined;
+  const months = 'every' in following ? following.every : following.after;
+  invariant(Number.isSafeInteger(months) && months > 0, 'an interval is whole months, 1 or more');
+  const next = addMonths(on, months);
+  const until = 'every' in following ? following.until : undefined;
+  return until === undefined || next <= addMonths(anchorOn, until) ? next : undefined;
 }

@@ -1,7 +1,7 @@
 export { type Assignment, assignPlaces, type Placed, type Unplaced } from './assign.js';
 export type { OpenItem, Route, Session } from './demand.js';
+export { type Following, readFollowing } from './following.js';
 export {
-  type Following,
   type Forecast,
   forecastLoad,
   type MonthLoad,
