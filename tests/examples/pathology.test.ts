@@ -146,6 +146,7 @@ const CLASSES: Readonly<Record<string, string>> = {
   'rectum-final.json': 'high-risk', // vein, 1650 um, budding 2
   'rectum-clock-change.json': 'local-risk', // horizontal margin not assessable
   'minimal.json': 'indeterminate', // nothing told
+  'minimal-right-patient.json': 'very-low-risk', // mucosa, differentiated, no ulcer, R0
   'complete.json': 'high-risk', // muscularis mucosae, above 20 mm
 };
 
