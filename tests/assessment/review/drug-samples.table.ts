@@ -16,6 +16,8 @@ interface DrugSample {
   /** Editions under which nobody says it. */
   readonly silentEditions?: readonly Edition[];
   readonly beside?: readonly Drug[];
+  /** Each in place of `beside`. */
+  readonly silentBeside?: readonly (readonly Drug[])[];
   readonly notNeeded?: readonly string[];
 }
 
@@ -130,6 +132,7 @@ const SAMPLES: readonly DrugSample[] = [
     silent: [{ decision: 'continued' }, { class: 'cilostazol' }],
     silentEditions: ['bsg-esge-2021'],
     beside: [{ class: 'p2y12-inhibitor', agent: 'prasugrel', decision: 'stopped' }],
+    silentBeside: [[], [{ class: 'doac', agent: 'edoxaban', decision: 'stopped' }]],
   },
   {
     row: 'stopped, yet taken after the scope was in',
@@ -257,12 +260,16 @@ const told = (drug: Drug): Drug =>
 export const DRUG_SAMPLES: readonly (Sample & { readonly absent: readonly Drug[] })[] = SAMPLES.map(
   (sample) => {
     const { row, fires, silent, edition = 'bsg-esge-2021', silentEditions = [] } = sample;
+    const { silentBeside = [] } = sample;
     const kept = ['decision', ...(sample.notNeeded ?? [])];
     return {
       row,
       base: BASE,
       fires: sent(fires, sample),
-      silent: silent.map((change) => sent({ ...fires, ...change }, sample)),
+      silent: [
+        ...silent.map((change) => sent({ ...fires, ...change }, sample)),
+        ...silentBeside.map((beside) => sent(fires, { ...sample, beside })),
+      ],
       unit: { antithromboticEdition: edition },
       silentUnits: silentEditions.map((other) => ({ antithromboticEdition: other })),
       absent: Object.keys(fires)

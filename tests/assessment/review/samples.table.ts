@@ -463,6 +463,12 @@ export const CASE_SAMPLES: readonly Sample[] = [
     silent: [
       { 'before.antithrombotics': dual('cardiologist', undefined) },
       { 'before.antithrombotics': dual('endoscopist', undefined).slice(1) },
+      {
+        'before.antithrombotics': [
+          { class: 'aspirin', decision: 'continued' },
+          { class: 'vitamin-k-antagonist', decision: 'continued' },
+        ],
+      },
       { 'before.antithrombotics': dual('endoscopist', undefined, 'replaced') },
     ],
   },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ScoreFinding } from '../../../src/assessment/assessment.js';
+import { LIMOGES } from '../../../src/assessment/scores/limoges.table.js';
 import { assessScores } from '../../../src/assessment/scores/of-record.js';
 import type { ScoredReport } from '../../../src/assessment/scores/record-scores.js';
 import { SITE_ORGAN, type Site } from '../../../src/contract/index.js';
@@ -151,6 +152,26 @@ describe('BEST-J score of a case', () => {
     expect(remarksOf(bestJ(drug('doac', 'continued', { bridged: true })))).toContain(
       'interrupted-as-told',
     );
+  });
+});
+
+describe('remarks beside a score of the large bowel', () => {
+  it.each([
+    'limoges',
+    'kr-colorectal-bleeding',
+    'colorectal-difficulty-2021',
+    'colorectal-difficulty-2023',
+    'colorectal-difficulty-matsumoto-2019',
+  ])('say how %s read the size', (rule) => {
+    const colon = { lesion: { organ: 'colon', longAxisMm: 30 } };
+    expect(remarksOf(find(rule, colon))).toEqual(['size-through-endoscope']);
+  });
+
+  it('are those of the score itself too, word by word', () => {
+    const junction = { lesion: { organ: 'rectum', site: 'rectosigmoid-junction' } };
+    const own = LIMOGES.remarks.map(({ remark, says, cites }) => ({ remark, says, cites }));
+    expect(find('limoges', junction).remarks.slice(0, 1)).toEqual(own);
+    expect(own).toHaveLength(1);
   });
 });
 
