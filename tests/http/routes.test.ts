@@ -125,6 +125,48 @@ describe('a dry run', () => {
   });
 });
 
+describe('the message of each kind', () => {
+  it.each([
+    ['case', '/cases'],
+    ['pathology', '/pathology'],
+    ['event', '/events'],
+    ['examination', '/examinations'],
+    ['withdrawal', '/withdrawals'],
+  ])('%s has a way in at %s, and a dry run behind it', async (kind, path) => {
+    const asked: string[] = [];
+    const answer = (way: string) => async (of: string) => {
+      asked.push(`${way} ${of}`);
+      return { kind: 'invalid' as const, problems: [] };
+    };
+    app = await runApp({ service: { receive: answer('push'), check: answer('check') } });
+    expect((await app.post(path, '{}')).status).toBe(422);
+    expect((await app.post(`${path}/check`, '{}')).status).toBe(200);
+    expect(asked).toEqual([`push ${kind}`, `check ${kind}`]);
+  });
+
+  it('is not that of the service itself: nobody tells us how late it is', async () => {
+    app = await runApp();
+    for (const path of ['/as-of', '/as-ofs', '/as-of/check']) {
+      expect((await app.post(path, '{}')).status).toBe(404);
+    }
+  });
+
+  it('that waits for its case is answered with 202, and says what it waits for', async () => {
+    const receipt = {
+      caseId: CASE_ID,
+      case: { system: 'urn:oid:2.999.1.2', value: 'EX-1' },
+      kind: 'pathology',
+      ...{ revision: 1, sha256: '0'.repeat(64), receivedAt: '' },
+    } as const;
+    const view = { state: 1, waitingFor: 'case' } as const;
+    const receive = async () => ({ kind: 'accepted' as const, receipt, view });
+    app = await runApp({ service: { receive } });
+    const response = await app.post('/pathology', '{}');
+    expect([response.status, await response.json()]).toEqual([202, { receipt, ...view }]);
+    expect(response.headers.get('location')).toBe(`/cases/${CASE_ID}`);
+  });
+});
+
 describe('a stored case', () => {
   it('is shown with its timeline and the caution', async () => {
     app = await runApp();
@@ -182,6 +224,27 @@ describe('a search', () => {
     const response = await app.post('/cases/search', JSON.stringify({ patient, limit: 1 }));
     expect(await response.json()).toMatchObject({ next: CASE_ID });
     expect(asked).toEqual([[{ patient, limit: 1 }, { source: 'example-notes' }]]);
+  });
+
+  it('asks for cases that wait for pathology, and shows for how long they have', async () => {
+    const asked: unknown[] = [];
+    const hit = { caseId: CASE_ID, state: 1, delivery: 'delivered', receivedAt: '' } as const;
+    app = await runApp({
+      service: {
+        searchCases: async (search) => {
+          asked.push(search);
+          return [{ ...hit, awaitsPathologyDays: 17 }];
+        },
+      },
+    });
+    const response = await app.post('/cases/search', '{"awaiting":"pathology"}');
+    expect(await jsonOf(response)).toEqual({ cases: [{ ...hit, awaitsPathologyDays: 17 }] });
+    expect(asked).toEqual([{ awaiting: 'pathology', limit: 50 }]);
+    const other = await app.post('/cases/search', '{"awaiting":"surgery"}');
+    expect(other.status).toBe(422);
+    expect(await jsonOf(other)).toMatchObject({
+      errors: [{ rule: 'not-in-list', pointer: '/awaiting' }],
+    });
   });
 
   it('has no next page when it found less than a page', async () => {

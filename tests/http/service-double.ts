@@ -8,6 +8,7 @@ import {
 } from '../../src/contract/index.js';
 import { type Checked, sha256 } from '../../src/kernel/index.js';
 import type { Answer, CaseView, Service } from '../../src/pipeline/index.js';
+import { planFacts, planFollowUp } from '../../src/surveillance/index.js';
 
 export const CASE_ID = '0b54d9a2-6f0e-8c11-9b7d-2f3f5a6b7c8d';
 export const CAUTION = 'Decision support: a person decides.';
@@ -73,9 +74,15 @@ const refusedKind = (parsed: Extract<Checked<EsdCase>, { readonly ok: false }>) 
 
 const answerTo = ({ fields }: EsdCase): Answer => ({
   state: 1,
-  assessment: assess({ fields }, DEFAULT_UNIT_SETTINGS),
+  ...judged(fields),
   caution: CAUTION,
 });
+
+function judged(fields: EsdCase['fields']): Pick<Answer, 'assessment' | 'plan'> {
+  const assessment = assess({ fields }, DEFAULT_UNIT_SETTINGS);
+  const known = { esdCase: { fields }, reports: [], events: [], examinations: [], assessment };
+  return { assessment, plan: planFollowUp(planFacts(known), DEFAULT_UNIT_SETTINGS) };
+}
 
 const viewOf = (esdCase: EsdCase): CaseView => ({
   ...answerTo(esdCase),

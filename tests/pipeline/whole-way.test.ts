@@ -4,10 +4,18 @@ import type { Service } from '../../src/pipeline/index.js';
 import { prepareSandbox } from '../../src/sandbox/index.js';
 import { startServer, type TestServer } from '../sandbox/support/server.js';
 import { testDatabase } from '../support/database.js';
+import { EXAMPLES as ALL } from '../support/example-messages.js';
 import { untilDelivery, wholeService } from '../support/whole-service.js';
 
 const test = await testDatabase();
 const EXAMPLES = readdirSync('examples/cases').filter((name) => name.endsWith('.json'));
+/** What comes after the cases, a correction after what it corrects, a withdrawal last of all. */
+const LATER = ALL.filter(({ kind }) => kind !== 'case').sort(
+  (a, b) =>
+    Number(a.kind === 'withdrawal') - Number(b.kind === 'withdrawal') ||
+    a.document.revision - b.document.revision,
+);
+const NUMBERS = [...new Set(LATER.map(({ document }) => document.case.value))];
 const bytesOf = (name: string): Uint8Array => readFileSync(`examples/cases/${name}`);
 const PATIENTS = JSON.parse(readFileSync('examples/patients.json', 'utf8'));
 
@@ -29,6 +37,22 @@ beforeAll(async () => {
 });
 
 afterAll(() => stop());
+
+/** Each resource of the Bundle is on the server, and is there once. */
+async function expectOnce(caseId: string): Promise<void> {
+  const sent = await service.readBundle(caseId, {});
+  const identifiers = (sent?.entry ?? []).flatMap(({ resource }) =>
+    resource !== undefined && 'identifier' in resource && Array.isArray(resource.identifier)
+      ? [{ type: resource.resourceType, ...resource.identifier[0] }]
+      : [],
+  );
+  expect(identifiers.length).toBe((sent?.entry?.length ?? 0) - 1);
+  for (const { type, system, value } of identifiers) {
+    const criteria = `identifier=${encodeURIComponent(`${system}|${value}`)}&_summary=count`;
+    const found = await sandbox.search(type, criteria);
+    expect(found.json.total, `${type} ${value}`).toBe(1);
+  }
+}
 
 describe('the whole way of a case, from the push to the FHIR server', () => {
   it('waits for a patient whom the server does not know, and goes on when it does', async () => {
@@ -52,18 +76,7 @@ describe('the whole way of a case, from the push to the FHIR server', () => {
     const { caseId } = receipt.receipt;
     await untilDelivery(service, caseId, 'delivered');
 
-    const sent = await service.readBundle(caseId, {});
-    const identifiers = (sent?.entry ?? []).flatMap(({ resource }) =>
-      resource !== undefined && 'identifier' in resource && Array.isArray(resource.identifier)
-        ? [{ type: resource.resourceType, ...resource.identifier[0] }]
-        : [],
-    );
-    expect(identifiers.length).toBe((sent?.entry?.length ?? 0) - 1);
-    for (const { type, system, value } of identifiers) {
-      const criteria = `identifier=${encodeURIComponent(`${system}|${value}`)}&_summary=count`;
-      const found = await sandbox.search(type, criteria);
-      expect(found.json.total, `${type} ${value}`).toBe(1);
-    }
+    await expectOnce(caseId);
   });
 
   it('answers an exact repetition with the first receipt, and keeps one case', async () => {
@@ -114,5 +127,16 @@ describe('the whole way of a case, from the push to the FHIR server', () => {
     if (dry.kind !== 'valid' || pushed.kind !== 'repeated') throw new Error('both are good');
     expect(dry.view).toEqual(JSON.parse(JSON.stringify(pushed.view)));
     expect(dry.bundle).toEqual(await service.readBundle(pushed.receipt.caseId, {}));
+  });
+
+  it.each(NUMBERS)('everything that comes after %s arrives, each resource once', async (number) => {
+    let caseId = '';
+    for (const { kind, bytes } of LATER.filter(({ document }) => document.case.value === number)) {
+      const receipt = await service.receive(kind, bytes, {});
+      if (receipt.kind !== 'accepted') throw new Error(JSON.stringify(receipt));
+      caseId = receipt.receipt.caseId;
+    }
+    await untilDelivery(service, caseId, 'delivered');
+    await expectOnce(caseId);
   });
 });
