@@ -6,7 +6,7 @@ import { AMENDMENTS } from './amendments.table.js';
 import type { MappingContext } from './context.js';
 
 /** Whether two messages are about the same accession of the laboratory. */
-export function isOfAccession(one: ReportMessage, other: ReportMessage): boolean {
+function isOfAccession(one: ReportMessage, other: ReportMessage): boolean {
   const [a, b] = [one.fields.accession, other.fields.accession];
   return a.system === b.system && a.value === b.value;
 }
