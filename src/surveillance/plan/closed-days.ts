@@ -4,16 +4,6 @@ import type { PlanItem, Window } from './follow-up-plan.js';
 
 type Calendar = Pick<UnitSettings, 'closedWeekdays' | 'closedDays' | 'publicHolidays'>;
 
-/** Whether the unit examines anybody on a day. */
-export function isOpen(day: string, unit: Calendar): boolean {
-  const weekday = WEEKDAYS[weekdayOf(day) - 1];
-  return !(
-    unit.closedDays.includes(day) ||
-    unit.publicHolidays.includes(day) ||
-    unit.closedWeekdays.some((closed) => closed === weekday)
-  );
-}
-
 /**
  * A window on open days alone: its ends move inwards, its target to the nearest open day, of two
  * the earlier. It never leaves the window that it was.
@@ -34,6 +24,16 @@ export function offClosedDays(item: PlanItem, unit: Calendar): PlanItem {
   if (item.due === undefined) return item;
   const proposed = openWindow(item.due, unit);
   return proposed === undefined ? { ...item, noOpenDay: true } : { ...item, proposed };
+}
+
+/** Whether the unit examines anybody on a day. */
+function isOpen(day: string, unit: Calendar): boolean {
+  const weekday = WEEKDAYS[weekdayOf(day) - 1];
+  return !(
+    unit.closedDays.includes(day) ||
+    unit.publicHolidays.includes(day) ||
+    unit.closedWeekdays.some((closed) => closed === weekday)
+  );
 }
 
 function nextOpen(

@@ -1,5 +1,5 @@
 import type { DoneBy, PlanItem, PlanNote } from './follow-up-plan.js';
-import { reason, taskItem, timingOf, weakestOf } from './item.js';
+import { reason, type TaskSpec, taskItem, timingOf, weakestOf } from './item.js';
 import type { ExaminationFacts, PlanFacts } from './plan-facts.js';
 import type { ReasonCode } from './reasons.table.js';
 import { COLONOSCOPY_ONCE, SECOND_LOOK, STAGE_UNKNOWN } from './timed-items.table.js';
@@ -123,16 +123,18 @@ function colonoscopyOnce(
   return [{ ...item, state: 'done', reasons: [], doneBy }];
 }
 
-/** Neoplasia at the scar that was not treated in the same examination. */
+/** Neoplasia at the scar that was not treated in the same examination, or that is more than local. */
 function recurrences(
-  { route }: PlanFacts,
+  { route, events }: PlanFacts,
   examinations: readonly ExaminationFacts[],
 ): readonly PlanItem[] {
   const found = examinations.filter(({ recurrence }) => recurrence === 'found');
   return found.flatMap((each, i) => {
     const isGrave = each.carcinoma || each.toSurgery;
     if (each.treated && !isGrave) return [];
-    const later = examinations.find(({ on, route: by }) => by === each.route && on > each.on);
+    const held = isGrave
+      ? events.meetings.filter(({ on }) => on >= each.on).sort(byDay)[0]
+      : undefined;
     return [
       taskItem({
         task: isGrave ? 'multidisciplinary-meeting' : 'recurrence-treatment',
@@ -141,8 +143,9 @@ function recurrences(
         route,
         countsFrom: each.on,
         says: 'neoplasia at the scar',
-        reasons: later === undefined ? ['recurrence'] : ['examined-again'],
-        ...(later === undefined ? {} : doneBy(later)),
+        reasons: ['recurrence'],
+        ...(held === undefined ? {} : answeredBy('event', held)),
+        ...seenAgain(each, examinations),
       }),
     ];
   });
@@ -153,22 +156,34 @@ function newLesions(
   examinations: readonly ExaminationFacts[],
 ): readonly PlanItem[] {
   const found = examinations.filter(({ newNeoplasia }) => newNeoplasia);
-  return found.map((each, i) => {
-    const later = examinations.find(({ on, route: by }) => by === each.route && on > each.on);
-    return taskItem({
+  return found.map((each, i) =>
+    taskItem({
       task: 'clinician-decision',
       row: 'new-lesion',
       sequence: i + 1,
       route,
       countsFrom: each.on,
       says: 'a new lesion elsewhere',
-      reasons: later === undefined ? ['new-lesion'] : ['examined-again'],
-      ...(later === undefined ? {} : doneBy(later)),
-    });
-  });
+      reasons: ['new-lesion'],
+      ...seenAgain(each, examinations),
+    }),
+  );
 }
 
-const doneBy = ({ id, on }: ExaminationFacts) => ({
+/** A later look by the same route ends a task that waited for somebody. */
+function seenAgain(
+  { on, route }: ExaminationFacts,
+  examinations: readonly ExaminationFacts[],
+): Partial<TaskSpec> {
+  const later = examinations.find((each) => each.route === route && each.on > on);
+  if (later === undefined) return {};
+  return { reasons: ['examined-again'], ...answeredBy('examination', later) };
+}
+
+const answeredBy = (kind: DoneBy['kind'], { id, on }: Pick<DoneBy, 'id' | 'on'>) => ({
   state: 'done' as const,
-  doneBy: { kind: 'examination', id, on, timing: 'in-window' } as const,
+  doneBy: { kind, id, on, timing: 'in-window' } as const,
 });
+
+const byDay = (a: { readonly on: string }, b: { readonly on: string }): number =>
+  a.on === b.on ? 0 : a.on < b.on ? -1 : 1;

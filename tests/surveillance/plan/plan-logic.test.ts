@@ -201,6 +201,26 @@ describe('neoplasia at the scar', () => {
     },
   );
 
+  it('was discussed when a meeting followed, or done when somebody looked again', () => {
+    const grave = scar('2024-09-15', { toSurgery: true });
+    const meetings = [{ ...happened('2024-10-01'), decision: 'no-surgery' as const }];
+    const discussed = plan({ ...colon(grave), events: { ...NO_EVENTS, meetings } });
+    expect(itemOf(discussed, 'recurrence.1')).toMatchObject({
+      state: 'done',
+      doneBy: { kind: 'event', on: '2024-10-01' },
+    });
+    const before = plan({
+      ...colon(grave),
+      events: { ...NO_EVENTS, meetings: [{ ...happened('2024-09-14'), decision: 'no-surgery' }] },
+    });
+    expect(itemOf(before, 'recurrence.1')?.state).toBe('open');
+    const again = plan(colon(scar('2024-09-15'), looked('2024-12-15', { route: 'lower' })));
+    expect(itemOf(again, 'recurrence.1')).toMatchObject({
+      state: 'done',
+      doneBy: { kind: 'examination', on: '2024-12-15' },
+    });
+  });
+
   it('counts also when nothing was due', () => {
     const found = plan(colon(scar('2024-04-20', { treated: true })));
     expect(itemOf(found, 'COL-2.1')).toMatchObject({ state: 'open', countsFrom: '2024-04-20' });
@@ -460,6 +480,44 @@ describe('the rule set of the unit', () => {
       'treatment.1 open',
       'OES-4.1 open',
     ]);
+  });
+});
+
+describe('what only an earlier plan had', () => {
+  const now = resected('stomach', 'low-risk');
+  const early = looked('2024-04-20', { recurrence: 'found', treated: true });
+
+  it.each<readonly [string, PlanFacts, PlanFacts, string, string | undefined]>([
+    ['another class', now, resected('stomach', 'local-risk'), 'class-changed', 'GAS-1.1'],
+    ['no examination', { ...now, examinations: [early] }, now, 'examination-told', 'GAS-2.1'],
+    [
+      'no meeting',
+      resected('stomach', 'high-risk', {
+        events: { ...NO_EVENTS, meetings: [{ ...happened('2024-04-10'), decision: 'surgery' }] },
+      }),
+      resected('stomach', 'high-risk', {
+        events: { ...NO_EVENTS, meetings: [{ ...happened('2024-04-10'), decision: 'no-surgery' }] },
+      }),
+      'event-told',
+      'surgery-referral.1',
+    ],
+  ])('is superseded: %s', (_, present, was, code, replacedBy) => {
+    const gone = plan(present, [was]).items.filter(({ state }) => state === 'superseded');
+    expect(gone).toMatchObject([{ reasons: [{ code }], replacedBy }]);
+  });
+
+  it('beside the series has nothing in its place', () => {
+    const found = plan(now, [{ ...now, helicobacter: 'unknown' }]);
+    const gone = itemOf(found, 'helicobacter-test.1');
+    expect(gone).toMatchObject({ state: 'superseded', reasons: [{ code: 'facts-changed' }] });
+    expect(gone).not.toHaveProperty('replacedBy');
+  });
+
+  it('and was revoked there is not brought up again', () => {
+    const dead = resected('stomach', 'local-risk', {
+      events: { ...NO_EVENTS, deaths: [happened('2024-05-02')] },
+    });
+    expect(plan(now, [dead]).items.map(shortOf)).not.toContain('GAS-2.1 superseded');
   });
 });
 

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type PlanFacts, planFollowUp } from '../../../src/surveillance/index.js';
 import {
+  DILATATION,
+  STRICTURE_CHECK,
+  TASK_DAYS,
+} from '../../../src/surveillance/plan/timed-items.table.js';
+import {
   ALWAYS_OPEN,
   happened,
   itemOf,
@@ -172,5 +177,37 @@ describe('a duodenal adenoma', () => {
     const done = plan(adenoma(looked('2024-05-02', { route: 'lower' })));
     expect(itemOf(done, 'colonoscopy-once.1')?.state).toBe('done');
     expect(toCome(done).map(shortOf)).toEqual(['DUO-1.1 open']);
+  });
+});
+
+describe('the days of each task', () => {
+  // Source: the list of timed items (14 days; 2 to 4 weeks; 1 to 2 weeks; 4 weeks after treatment);
+  // what has no days there is due within four weeks, as a meeting is.
+  it.each([
+    ['await-pathology', 14, 14, 28],
+    ['multidisciplinary-meeting', 14, 14, 28],
+    ['clinician-decision', 0, 14, 28],
+    ['expert-centre', 0, 14, 28],
+    ['surgery-referral', 0, 14, 28],
+    ['additional-treatment', 0, 14, 28],
+    ['recurrence-treatment', 0, 14, 28],
+    ['stricture-call', 7, 7, 14],
+    ['helicobacter-test', 0, 14, 28],
+    ['helicobacter-treatment', 0, 14, 28],
+    ['helicobacter-confirmation', 28, 42, 84],
+  ] as const)('%s', (task, earliest, target, latest) => {
+    expect(TASK_DAYS[task].days).toEqual({ earliest, target, latest });
+  });
+
+  it('are in order and cited', () => {
+    for (const { days, cites, look } of [
+      ...Object.values(TASK_DAYS),
+      STRICTURE_CHECK,
+      DILATATION,
+    ]) {
+      expect(days.earliest <= days.target && days.target <= days.latest).toBe(true);
+      expect(cites.length).toBeGreaterThan(0);
+      expect(look).not.toBe('');
+    }
   });
 });
