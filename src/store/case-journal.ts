@@ -30,10 +30,10 @@ export function openJournal(
   let pending: readonly Arrival[] = [];
   let queued = false;
 
-  const writePending = async (): Promise<void> => {
+  const writePending = async (state?: number): Promise<void> => {
     const unwritten = pending;
     pending = [];
-    for (const arrival of unwritten) await client.query(saveArrival(arrival));
+    for (const arrival of unwritten) await client.query(saveArrival(arrival, state));
   };
   const arrive = async (arrival: Arrival): Promise<void> => {
     const { entry } = arrival;
@@ -55,7 +55,7 @@ export function openJournal(
     },
     saveWaiting: async (waiting) => {
       invariant(waiting.caseId === caseId, 'what waits belongs to the case that is locked');
-      await writePending();
+      await writePending(waiting.state);
       await client.query(saveWaiting(waiting));
     },
     saveDeadline: async (at) => {

@@ -51,15 +51,19 @@ const places = (count: number, from: number): string =>
 const insertEntry = (from: number): string =>
   `entry as (insert into journal (${ENTRY_COLUMNS}) values (${places(9, from)}))`;
 
-/** A message that no state follows: kept, and said in the timeline. */
-export const saveArrival = (arrival: Arrival): pg.QueryConfig => ({
+/**
+ * A message that is kept and said in the timeline, and makes no record.
+ *
+ * @param state that it belongs to; the newest one if it changes none
+ */
+export const saveArrival = (arrival: Arrival, state?: number): pg.QueryConfig => ({
   name: 'save-arrival',
   text: `
     with ${insertEntry(1)}
     insert into timeline (case_id, state, at, event, detail)
-    select $1, coalesce((select state from outbox where case_id = $1), 0),
+    select $1, coalesce($${2 + WHICH}::integer, (select state from outbox where case_id = $1), 0),
       ($${1 + RECEIVED_AT}::text)::timestamptz, $${1 + EVENT}::text, $${1 + WHICH}::text`,
-  values: [...arrivalValues(arrival)],
+  values: [...arrivalValues(arrival), state ?? null],
 });
 
 const STATE_PLACES = 8;

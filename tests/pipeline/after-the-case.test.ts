@@ -79,6 +79,9 @@ describe('a pathology report that comes before its case', () => {
     expect(view.messages).toMatchObject([
       { kind: 'pathology', key: report.document.accession, revision: 1, standing: 'waiting' },
     ]);
+    expect(view.timeline.map(({ event, state }) => `${event} ${state}`)).toEqual([
+      ...['received 1', 'waiting-case 1'],
+    ]);
     const { patient } = report.document;
     for (const named of [{ case: identifier }, { patient }]) {
       const hits = await service.searchCases({ ...named, limit: 50 }, {});
