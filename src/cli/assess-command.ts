@@ -7,8 +7,9 @@ import { type Command, type ExitCode, UsageError, type World } from './world.js'
 const HELP = `Usage: dissection-records assess [options] CASE [PATHOLOGY]
 
 Says what a case means, on one screen: curability by the rule set of the unit, why, what is missing,
-what other rule sets say, scores, computed values, review, sources. With PATHOLOGY, a report on the
-specimen of this case. Keeps and sends nothing. One of the files may be - for standard input.
+what other rule sets say, follow-up, scores, computed values, review, sources. With PATHOLOGY, a
+report on the specimen of this case. Keeps and sends nothing. One of the files may be - for
+standard input.
 
 Options:
   --settings FILE  settings of the unit, instead of those of the example
@@ -42,11 +43,11 @@ export const assess: Command = {
       return 1;
     }
     const book = await work.rules();
-    const { assessment, fields } = record;
+    const { assessment, plan, fields } = record;
     world.out(
       values.json
-        ? `${JSON.stringify({ ...assessment, caution: book.caution })}\n`
-        : `${describeLesion(fields)}\n\n${describeAssessment(assessment, book)}\n`,
+        ? `${JSON.stringify({ ...assessment, plan, caution: book.caution })}\n`
+        : `${describeLesion(fields)}\n\n${describeAssessment(record, book)}\n`,
     );
     return 0;
   },

@@ -78,7 +78,7 @@ function describe(file: string, result: DryRun, colour: boolean, book: RuleBook)
   if ('waitingFor' in view) return `${valid}\n  It would wait for its case.\n`;
   return [
     valid,
-    indented(describeAssessment(view.assessment, book)),
+    indented(describeAssessment(view, book)),
     ...(warnings.length === 0 ? [] : ['  To look at:', describeProblems(warnings)]),
     ...(bundle === undefined ? [] : [describeBundle(bundle)]),
     '',

@@ -3,6 +3,7 @@ import type { Citation } from '../kernel/index.js';
 import type { Answer } from '../pipeline/index.js';
 import { describeRate } from './describe-bands.js';
 import { describeComputed } from './describe-computed.js';
+import { citesOfPlan, describePlan } from './describe-plan.js';
 import { describeCitation, distinct, numbersOf } from './rule-sources.js';
 import type { RuleBook } from './world.js';
 import { wrap } from './wrap.js';
@@ -15,12 +16,16 @@ type Score = Assessment['scores'][number];
 type Part = readonly [label: string, texts: readonly string[]];
 
 /** What a case means, on one screen: the verdict first, then why, what is missing, and the rest. */
-export function describeAssessment(assessment: Assessment, { rules, caution }: RuleBook): string {
+export function describeAssessment(
+  { assessment, plan }: Pick<Answer, 'assessment' | 'plan'>,
+  { rules, caution }: RuleBook,
+): string {
   const { verdict, others } = assessment.curability;
   const sources = distinct([
     ...citesOf(verdict),
     ...verdict.remarks.flatMap(({ cites }) => cites),
     ...assessment.review.flatMap(({ cites }) => cites),
+    ...citesOfPlan(plan),
   ]);
   const parts: readonly Part[] = [
     ['Verdict', [headline(verdict)]],
@@ -29,6 +34,7 @@ export function describeAssessment(assessment: Assessment, { rules, caution }: R
     ['  usually', verdict.usually === '' ? [] : [verdict.usually]],
     ['  note', verdict.remarks.map(({ says, cites }) => `${says}${numbersOf(cites, sources)}`)],
     ['  others', others.map(otherView)],
+    ['Follow-up', describePlan(plan, sources)],
     ['Scores', assessment.scores.map(scoreText)],
     ['Computed', describeComputed(assessment)],
     [

@@ -7,6 +7,12 @@ import {
   type UnitSettings,
 } from '../contract/index.js';
 import type { Problem } from '../kernel/index.js';
+import {
+  type FollowUpPlan,
+  type KnownForPlan,
+  planFacts,
+  planFollowUp,
+} from '../surveillance/index.js';
 
 /** What a case means, with its pathology report where there is one; or what is wrong with them. */
 export type AssessedRecord =
@@ -19,6 +25,7 @@ export type AssessedRecord =
       readonly kind: 'assessed';
       readonly fields: CaseFields;
       readonly assessment: Assessment;
+      readonly plan: FollowUpPlan;
     };
 
 /**
@@ -35,7 +42,7 @@ export function assessRecord(
   if (!parsed.ok) return { kind: 'invalid', message: 'case', problems: parsed.problems };
   const { fields } = parsed.value;
   if (pathology === undefined) {
-    return { kind: 'assessed', fields, assessment: assess({ fields }, unit) };
+    return assessed(fields, [], assess({ fields }, unit), unit);
   }
   const report = parsePathology(pathology);
   if (!report.ok) return { kind: 'invalid', message: 'pathology', problems: report.problems };
@@ -44,7 +51,17 @@ export function assessRecord(
     : [OF_ANOTHER_CASE];
   if (problems.length > 0) return { kind: 'invalid', message: 'pathology', problems };
   const assessment = assess({ fields, report: report.value.fields }, unit);
-  return { kind: 'assessed', fields, assessment };
+  return assessed(fields, [report.value], assessment, unit);
+}
+
+function assessed(
+  fields: CaseFields,
+  reports: KnownForPlan['reports'],
+  assessment: Assessment,
+  unit: UnitSettings,
+): AssessedRecord {
+  const known = { esdCase: { fields }, reports, events: [], examinations: [], assessment };
+  return { kind: 'assessed', fields, assessment, plan: planFollowUp(planFacts(known), unit) };
 }
 
 const isSame = (one: CaseFields['case'], other: CaseFields['case']): boolean =>

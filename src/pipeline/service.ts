@@ -58,6 +58,8 @@ export type Receipt =
 export interface Answer {
   readonly state: number;
   readonly assessment: RecordVersion['assessment'];
+  /** What comes after the case: examinations and tasks with their windows, and why. */
+  readonly plan: RecordVersion['plan'];
   /** What its events and examinations mean; absent while there are none. */
   readonly afterwards?: Assessed['afterwards'];
   /** Why the case was taken back; absent while it stands. */

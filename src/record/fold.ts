@@ -6,6 +6,7 @@ import { type Change, verdictChange, verdictSince } from './change.js';
 import { knowledgeOf, type SetAside } from './knowledge.js';
 import { inOrder, latestOf, lineOf } from './lines.js';
 import { keyOf, type RecordMessage } from './message.js';
+import { judgedBefore, planKnown } from './plan-known.js';
 import type { RecordVersion } from './version.js';
 
 /**
@@ -29,6 +30,7 @@ export function foldRecord(
   const known = knowledgeOf(ordered);
   if (known === undefined) return undefined;
   const assessment = assessKnown(known, unit);
+  const plan = planKnown({ ...known, assessment }, unit, judgedBefore(ordered, known, unit));
   const change = changeBy(latest, ordered, assessment, unit);
   return {
     caseId,
@@ -37,6 +39,7 @@ export function foldRecord(
     settingsVersion: unit.version,
     messages: ordered,
     assessment,
+    plan,
     ...(change === undefined ? {} : { change }),
     setAside: known.setAside.map(toNamed),
   };

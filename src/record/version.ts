@@ -1,5 +1,6 @@
 import type { Assessment } from '../assessment/index.js';
 import type { Problem } from '../kernel/index.js';
+import type { FollowUpPlan } from '../surveillance/index.js';
 import type { Change } from './change.js';
 import type { MessageKind, RecordMessage } from './message.js';
 
@@ -15,6 +16,8 @@ export interface RecordVersion {
   /** Every message of the case, in the order of a record. */
   readonly messages: readonly RecordMessage[];
   readonly assessment: Assessment;
+  /** What comes after the case, and what an earlier plan may have asked for and this one does not. */
+  readonly plan: FollowUpPlan;
   /** What the message that was sent last has changed; absent for the first one. */
   readonly change?: Change;
   /** Messages that contradict the case; kept, not applied, and in need of a person. */

@@ -1,16 +1,18 @@
-import type { Afterwards, Assessment } from '../assessment/index.js';
+import type { Afterwards } from '../assessment/index.js';
 import type { UnitSettings } from '../contract/index.js';
 import { invariant } from '../kernel/index.js';
-import { assessAfterwards, assessKnown } from './assess-known.js';
-import { earlierSets } from './earlier-sets.js';
-import { isOfPatient, type Knowledge, knowledgeOf } from './knowledge.js';
+import type { FollowUpPlan } from '../surveillance/index.js';
+import { assessAfterwards } from './assess-known.js';
+import { knowledgeOf } from './knowledge.js';
+import { type Judged, judgedBefore, planKnown } from './plan-known.js';
 import type { RecordVersion } from './version.js';
 
 /** What is known, with what it means. */
-export interface Assessed extends Knowledge {
-  readonly assessment: Assessment;
+export interface Assessed extends Judged {
   /** What its events and examinations mean. */
   readonly afterwards: Afterwards;
+  /** What comes after the case. */
+  readonly plan: FollowUpPlan;
 }
 
 /** A record version as mapping reads it: what is known now, and what was or could have been. */
@@ -22,10 +24,10 @@ export interface RecordView {
 }
 
 /** What a record version says is known now. */
-export function presentOf({ messages, assessment }: RecordVersion): Assessed {
+export function presentOf({ messages, assessment, plan }: RecordVersion): Assessed {
   const known = knowledgeOf(messages);
   invariant(known !== undefined, 'a record version has its case');
-  return assessed(known, assessment);
+  return assessed({ ...known, assessment }, plan);
 }
 
 /**
@@ -34,17 +36,14 @@ export function presentOf({ messages, assessment }: RecordVersion): Assessed {
  */
 export function viewRecord(version: RecordVersion, unit: UnitSettings): RecordView {
   const now = presentOf(version);
-  const before = earlierSets(version.messages).flatMap((set) => {
-    const was = knowledgeOf(set);
-    // A revision for another patient came too late and was never applied.
-    const isOther = was === undefined || !isOfPatient(was.esdCase, now.esdCase);
-    return isOther ? [] : [assessed(was, assessKnown(was, unit))];
-  });
+  const before = judgedBefore(version.messages, now, unit).map((was) =>
+    assessed(was, planKnown(was, unit)),
+  );
   return { version, now, before };
 }
 
-const assessed = (known: Knowledge, assessment: Assessment): Assessed => ({
-  ...known,
-  assessment,
-  afterwards: assessAfterwards(known),
+const assessed = (judged: Judged, plan: FollowUpPlan): Assessed => ({
+  ...judged,
+  afterwards: assessAfterwards(judged),
+  plan,
 });

@@ -38,12 +38,25 @@ describe('assess', () => {
     expect(out.split('\n').every((line) => line.length <= 100)).toBe(true);
   });
 
+  // Source: ESGE polypectomy guideline 2020, piecemeal resection of 20 mm or more: first check after
+  // 3 to 6 months. Dissection on 2026-03-24; months counted by hand.
+  it('says what follows, in which window and why', async () => {
+    const { out } = await assess('case', 'report');
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(text).toContain(
+      'COL-2.1, open: lower endoscopy, from 2026-06-24 to 2026-09-24, best on 2026-09-24.',
+    );
+    expect(text).toContain('pathology.1, done: await pathology,');
+    expect(text).toContain('provisional.1, superseded: lower endoscopy,');
+  });
+
   it('gives machines the whole assessment with the caution', async () => {
     const { code, out } = await assess('case', 'report', '--json');
     expect(code).toBe(0);
     const answer: unknown = JSON.parse(out);
     expect(answer).toMatchObject({
       curability: { verdict: { rule: 'esge-esd-2022', outcome: { class: 'local-risk' } } },
+      plan: { items: expect.arrayContaining([expect.objectContaining({ key: 'COL-2.1' })]) },
       caution: expect.stringContaining('licensed clinicians decide'),
     });
   });

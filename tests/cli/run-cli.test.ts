@@ -49,7 +49,7 @@ describe('check', () => {
     expect(out).toContain(`procedure time: ${minutes} min`);
     expect(out).toMatch(/specimen area: not known: specimen\.longAxisMm/);
     expect(out).toMatch(/Would send \d+ resources: .*Procedure 1/);
-    expect(out.split('\n').length).toBeLessThan(40);
+    expect(out.split('\n').length).toBeLessThan(56);
   });
 
   it('says where each problem is, what it is and what is expected, and ends with 1', async () => {
