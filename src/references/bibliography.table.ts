@@ -187,8 +187,8 @@ export const BIBLIOGRAPHY = {
     about: 'follow-up after resection of low-grade adenomas of the stomach, as practised',
   },
   helicobacterConsensus: {
-    citation: 'Consensus report on Helicobacter pylori, Gut (year not noted)',
-    about: 'eradication after resection of a gastric neoplasia',
+    citation: 'Liou JM et al. Gut 2020;69:2093-2112, doi 10.1136/gutjnl-2020-322368',
+    about: 'consensus on Helicobacter pylori and the prevention of gastric cancer',
   },
   secondLook: {
     citation: 'Dig Endosc 2015;27:279; Chin J GI Surg 2019',

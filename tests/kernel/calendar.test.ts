@@ -17,9 +17,9 @@ import {
 } from '../../src/kernel/index.js';
 
 // Oracle: date-fns, another implementation of the calendar; noon is there in every time zone.
-const at = (days: number) => new Date(1996, 0, 1 + days, 12);
+const at = (days: number) => new Date(2030, 0, 1 + days, 12);
 const textOf = (date: Date) => format(date, 'yyyy-MM-dd');
-/** From 1996 to 2051: fourteen leap days, and every end of a month. */
+/** From 2030 to 2084, with what lies 150 months before: days that no time zone has skipped. */
 const LAST = 20_000;
 const offset = fc.integer({ min: 0, max: LAST });
 const RUNS = { numRuns: 500 };

@@ -69,7 +69,7 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
     days: days(0, 14, 28),
     look: 'Test for Helicobacter pylori.',
     cites: [
-      cite('helicobacterConsensus', 'statement 18, grade A1: eradication', 'published'),
+      cite('helicobacterConsensus', 'abstract: after resection of early cancer', 'published'),
       cite('esdPractice', 'test in every gastric case; within four weeks', 'derived'),
     ],
   },
@@ -77,7 +77,7 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
     days: days(0, 14, 28),
     look: 'Treat Helicobacter pylori.',
     cites: [
-      cite('helicobacterConsensus', 'statement 18, grade A1: eradication', 'published'),
+      cite('helicobacterConsensus', 'abstract: after resection of early cancer', 'published'),
       cite('esdPractice', 'within four weeks', 'derived'),
     ],
   },
@@ -85,7 +85,7 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
     days: days(28, 42, 84),
     look: 'Confirm the eradication: 4 weeks after treatment, 2 weeks off acid suppression.',
     cites: [
-      cite('helicobacterConsensus', '4 weeks and 2 weeks; from memory', 'recalled'),
+      cite('esdPractice', '4 weeks after treatment, 2 weeks off; from memory', 'recalled'),
       cite('esdPractice', 'treatment soon after the dissection', 'derived'),
     ],
   },
@@ -114,7 +114,7 @@ export const COLONOSCOPY_ONCE: Pick<TimedItem, 'look' | 'cites'> = {
 /** Shares of the circumference from which a stricture is looked for, by the reading of the unit. */
 export const WIDE_DEFECT_PERCENT = 75;
 
-/** An examination so much of the waiting time before its window still answers it: a project rule. */
+/** An examination that comes early by this share of the waiting time still counts: project rule. */
 export const EARLY_SHARE = 0.1;
 
 export const SECOND_LOOK = {

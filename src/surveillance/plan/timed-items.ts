@@ -123,7 +123,7 @@ function colonoscopyOnce(
   return [{ ...item, state: 'done', reasons: [], doneBy }];
 }
 
-/** Neoplasia at the scar that was not treated in the same examination, or that is more than local. */
+/** Neoplasia at the scar that was not treated at once, or that is more than a local matter. */
 function recurrences(
   { route, events }: PlanFacts,
   examinations: readonly ExaminationFacts[],
