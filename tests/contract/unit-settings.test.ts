@@ -66,6 +66,7 @@ describe('the settings of a unit', () => {
       checksOff: [],
       strictureProphylaxis: 'above-three-quarters',
       antithromboticEdition: 'bsg-esge-2021',
+      waitingCaseDays: 14,
     });
     expect(DEFAULT_UNIT_SETTINGS).toMatchObject(later);
   });
