@@ -1,20 +1,22 @@
-// Starts the service with its own PostgreSQL and the sandbox, pushes the example cases over HTTP,
-// and prints what became of each. Stays up unless called with --exit.
-import { readdirSync, readFileSync } from 'node:fs';
+// Starts the service with its own PostgreSQL and the sandbox, pushes the lives and cases of the
+// examples over HTTP, and prints what became of each. Stays up unless called with --exit.
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Bundle } from 'fhir/r4.js';
 import { loadConfig } from '../src/config/index.js';
 import { type Running, startService } from '../src/serve.js';
 import { StoreRefused } from '../src/store/index.js';
-import { type AnsweredView, describeCase } from './demo/describe-case.js';
+import { createClient, type Pushed, putPatients } from './demo/client.js';
+import { describeCase } from './demo/describe-case.js';
+import { describeStep } from './demo/describe-step.js';
+import { lines } from './demo/lines.js';
+import { type Life, otherCases, readExample, readLives } from './demo/lives.js';
 
 const SOURCE = 'example-notes';
-const DELIVERED_WITHIN_MS = 60_000;
 
 const say = (text: string): void => console.log(text);
 
-const { running, base } = await start();
+const running = await start();
+const client = createClient(running);
 const stopped = new Promise<void>((resolve) => {
   process.once('SIGINT', resolve);
   process.once('SIGTERM', resolve);
@@ -29,9 +31,14 @@ process.exit(0);
 
 async function demonstrate(): Promise<void> {
   await putPatients(running.fhirBase);
-  const names = readdirSync('examples/cases').filter((name) => name.endsWith('.json'));
-  say(`\nPushing ${names.length} invented cases of examples/cases ...\n`);
-  for (const name of names) await show(name);
+  const lives = readLives();
+  say(`\nPushing ${lives.length} whole lives of examples/lives, message by message.`);
+  for (const [i, life] of lives.entries()) await tell(life, i + 1);
+  const others = otherCases(lives);
+  say(`\nPushing ${others.length} more cases of examples/cases.\n`);
+  for (const file of others) {
+    say(describeCase(file, await client.push('case', readExample(file))));
+  }
   say('\nDecision support, not a verdict: confirm against the guideline and local policy;');
   say('licensed clinicians decide. Every case and patient here is invented.\n');
   if (process.argv.includes('--exit')) return;
@@ -39,15 +46,14 @@ async function demonstrate(): Promise<void> {
   await stopped;
 }
 
-async function start(): Promise<{ readonly running: Running; readonly base: string }> {
+async function start(): Promise<Running> {
   say('Starting the service, its PostgreSQL and the sandbox FHIR server ...');
-  const started = await startIn('data/demo').catch(async (error: unknown) => {
+  return await startIn('data/demo').catch(async (error: unknown) => {
     if (!(error instanceof StoreRefused) || process.env['DISSECTION_DATA_DIR']) throw error;
     const elsewhere = join(tmpdir(), 'dissection-records-demo');
     say(`${error.message}\nThe demo takes ${elsewhere} instead.`);
     return await startIn(elsewhere);
   });
-  return { running: started, base: `http://127.0.0.1:${started.port}` };
 }
 
 async function startIn(dataDir: string): Promise<Running> {
@@ -74,56 +80,23 @@ async function startOnFreePort(config: Parameters<typeof startService>[0]): Prom
   }
 }
 
-/** The invented patients, who must be on the server before their cases can be. */
-async function putPatients(fhirBase: string): Promise<void> {
-  const response = await fetch(fhirBase, {
-    method: 'POST',
-    headers: { 'content-type': 'application/fhir+json' },
-    body: readFileSync('examples/patients.json'),
-  });
-  if (!response.ok) throw new Error(`the sandbox refused the patients: ${response.status}`);
-}
-
-async function show(name: string): Promise<void> {
-  const pushed = await call('note-system', '/cases', readFileSync(`examples/cases/${name}`));
-  const location = pushed.headers.get('location');
-  if (location === null) throw new Error(`${name} was refused: ${await pushed.text()}`);
-  const view = await delivered(name, location);
-  const bundle = await read<Bundle>('records-team', `${location}/bundle`);
-  say(describeCase({ name, status: pushed.status, location: `${base}${location}`, view, bundle }));
-}
-
-async function delivered(name: string, location: string): Promise<AnsweredView> {
-  const deadline = Date.now() + DELIVERED_WITHIN_MS;
-  for (;;) {
-    const view = await read<AnsweredView>('note-system', location);
-    if (view.delivery.name === 'delivered' && view.delivery.state === view.state) return view;
-    if (Date.now() > deadline || view.delivery.name === 'dead-letter') {
-      throw new Error(`${name} is ${view.delivery.name}: ${view.delivery.reason ?? 'no reason'}`);
-    }
-    await new Promise((resolve) => setTimeout(resolve, 50));
+/** Pushes a life step by step; each step is told against what stood of its case before. */
+async function tell(life: Life, number: number): Promise<void> {
+  say(`\n${number}. ${life.title}\n${lines('   ', life.story)}\n`);
+  const stood = new Map<string, Pushed>();
+  for (const step of life.steps) {
+    const pushed = await client.push(step.kind, readExample(step.file));
+    say(describeStep(step, pushed, stood.get(pushed.location)));
+    stood.set(pushed.location, pushed);
+  }
+  for (const [location, { view }] of stood) {
+    const isWithdrawn = 'withdrawn' in view && view.withdrawn !== undefined;
+    say(`    look       ${client.base}${location}${isWithdrawn ? '  (withdrawn)' : ''}`);
   }
 }
 
-async function read<T>(role: string, path: string): Promise<T> {
-  const response = await call(role, path);
-  if (!response.ok) throw new Error(`${path} answers ${response.status}`);
-  return response.json() as Promise<T>;
-}
-
-function call(role: string, path: string, body?: Uint8Array<ArrayBuffer>): Promise<Response> {
-  return fetch(base + path, {
-    ...(body === undefined ? {} : { method: 'POST', body }),
-    headers: { authorization: `Bearer ${keyOf(role)}`, 'content-type': 'application/json' },
-  });
-}
-
-function keyOf(role: string): string {
-  return running.oneTimeKeys.find(({ stored }) => stored.role === role)?.key ?? '';
-}
-
 function sayWhere(): void {
-  say(`Service   ${base}`);
+  say(`Service   ${client.base}`);
   say(`Sandbox   ${running.fhirBase}   (for demonstrations only)`);
   say('Keys of this run:');
   for (const { stored, key } of running.oneTimeKeys) say(`  ${stored.role.padEnd(13)} ${key}`);
