@@ -1,7 +1,7 @@
 export { assessMessages } from './assess-known.js';
 export type { CaseFacts } from './case-facts.js';
 export { type Change, verdictChange, verdictText } from './change.js';
-export { awaitsPathology, type Deadline, nextDeadline, passedDeadlines } from './deadlines.js';
+export { type Deadline, nextDeadline, passedDeadlines } from './deadlines.js';
 export { toFacts } from './facts.js';
 export { foldRecord } from './fold.js';
 export { knowledgeOf, problemsOf } from './knowledge.js';
@@ -11,8 +11,6 @@ export {
   type CaseMessage,
   type EventMessage,
   type ExaminationMessage,
-  keyOf,
-  MESSAGE_KINDS,
   type MessageKind,
   naturalKeyOf,
   type RecordMessage,
