@@ -39,14 +39,18 @@ export type PatientMatch =
   /** Not an answer to what was asked; nothing may be concluded from it. */
   | { readonly kind: 'unusable' };
 
+/** The body of `POST Patient/_search`: the identifier never stands in a URL. */
+export const patientSearchBody = (patient: PatientIdentifier): string =>
+  identifierCriteria(patient, 2);
+
 /**
- * The body of `POST Patient/_search`: the identifier never stands in a URL.
+ * Criteria of a search by one identifier, form-encoded.
  * Source: FHIR R4 (4.0.1), search (escaping of `\`, `,`, `$` and `|` in values; _count).
  */
-export function patientSearchBody(patient: PatientIdentifier): string {
+export function identifierCriteria(identifier: PatientIdentifier, count: number): string {
   const escaped = (text: string) => text.replaceAll(/[\\,$|]/g, (sign) => `\\${sign}`);
-  const identifier = `${escaped(patient.system)}|${escaped(patient.value)}`;
-  return new URLSearchParams({ identifier, _count: '2' }).toString();
+  const wanted = `${escaped(identifier.system)}|${escaped(identifier.value)}`;
+  return new URLSearchParams({ identifier: wanted, _count: String(count) }).toString();
 }
 
 /**
