@@ -22,6 +22,9 @@ import endoscopyReport from '../../profiles/StructureDefinition-dr-endoscopy-rep
 import esdProcedure from '../../profiles/StructureDefinition-dr-esd-procedure.json' with {
   type: 'json',
 };
+import followUpRequest from '../../profiles/StructureDefinition-dr-follow-up-request.json' with {
+  type: 'json',
+};
 import injectate from '../../profiles/StructureDefinition-dr-injectate.json' with { type: 'json' };
 import lesion from '../../profiles/StructureDefinition-dr-lesion.json' with { type: 'json' };
 import media from '../../profiles/StructureDefinition-dr-media.json' with { type: 'json' };
@@ -78,6 +81,7 @@ export const PROFILES: readonly Profile[] = [
   endoscopyFinding,
   endoscopyReport,
   esdProcedure,
+  followUpRequest,
   injectate,
   lesion,
   media,

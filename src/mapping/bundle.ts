@@ -17,6 +17,7 @@ import { toDrugFindings } from './drug-findings.js';
 import { toEvents } from './events.js';
 import { toExaminations } from './examinations.js';
 import { toFindings } from './findings.js';
+import { toFollowUpRequests } from './follow-up-requests.js';
 import { toLateOutcomes } from './late-outcomes.js';
 import { toListedFindings } from './listed-findings.js';
 import { toMedia } from './media.js';
@@ -112,6 +113,7 @@ function toDrafts(
     ...toScores(context, scores, present),
     ...events,
     ...toLateOutcomes(context, told),
+    ...toFollowUpRequests(context),
   ];
   const withReports = [
     ...parts,

@@ -1,6 +1,7 @@
 import type { DiagnosticReport, Observation, Reference } from 'fhir/r4.js';
 import { STRUCTURE } from '../terminology/index.js';
 import { type CaseResource, claims, type Draft, isObservation } from './draft.js';
+import { revoked } from './follow-up-requests.js';
 
 /** The resources that a case became, or could have become, before. */
 export interface Earlier {
@@ -11,7 +12,8 @@ export interface Earlier {
 
 /**
  * What earlier revisions said and the current one does not: the same content, entered in error. A
- * report that is taken back lets go of the results that stand.
+ * report that is taken back lets go of the results that stand. A request of an earlier plan was
+ * right when it was made: it is revoked.
  *
  * @param current resources of the current revision
  * @param earlier resources of each earlier revision
@@ -29,7 +31,7 @@ export function retracted(
   );
   return [...gone.values()]
     .filter((draft) => !kept.has(nameOf(draft)))
-    .map(({ key, resource }) => ({ key, resource: withoutStanding(inError(resource), standing) }));
+    .map(({ key, resource }) => ({ key, resource: takenBack(resource, standing) }));
 }
 
 /**
@@ -124,11 +126,24 @@ function contentOf({ status: _status, issued: _at, performer: _by, ...said }: Ob
   return JSON.stringify(said);
 }
 
-/** The same, entered in error. */
+/**
+ * The same, entered in error. A Condition has no clinical status then, and without one no end.
+ *
+ * Source: FHIR R4, Condition, rules con-4 and con-5.
+ */
 export function inError(resource: CaseResource): CaseResource {
   if (resource.resourceType !== 'Condition') return { ...resource, status: 'entered-in-error' };
-  const { clinicalStatus: _none, ...rest } = resource;
+  const { clinicalStatus: _status, abatementDateTime: _end, ...rest } = resource;
   return { ...rest, verificationStatus: STRUCTURE.conditionVerification.enteredInError };
+}
+
+function takenBack(
+  resource: CaseResource,
+  standing: ReadonlySet<string | undefined>,
+): CaseResource {
+  return resource.resourceType === 'ServiceRequest' && resource.intent === 'plan'
+    ? revoked(resource)
+    : withoutStanding(inError(resource), standing);
 }
 
 function withoutStanding(

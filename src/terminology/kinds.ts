@@ -57,6 +57,8 @@ export const REPORT_STANDING = setRefs('report-standing');
 /** Our requests; histopathology is asked for by the LOINC code of the report that answers it. */
 export const REQUEST_KINDS = setRefs('request-kind', {
   'histopathology-esd': { open: ['doc-surgical-pathology-study'] },
+  'upper-follow-up-endoscopy': { open: ['procedure-egd'] },
+  'lower-follow-up-endoscopy': { open: ['procedure-colonoscopy'] },
 });
 
 /** The piece of tissue itself. */

@@ -3241,9 +3241,63 @@ export const LOCAL_CODES = {
       display: 'Histopathology of a dissection specimen',
       definition: 'Request to the laboratory to examine the specimen of one lesion dissected.',
     },
-    'follow-up-endoscopy': {
-      display: 'Follow-up endoscopy',
-      definition: 'Request for an endoscopy that looks again at the place of the dissection.',
+    'upper-follow-up-endoscopy': {
+      display: 'Follow-up endoscopy of upper tract',
+      definition: 'Request for an endoscopy by the upper route after the dissection.',
+    },
+    'lower-follow-up-endoscopy': {
+      display: 'Follow-up endoscopy of lower tract',
+      definition: 'Request for an endoscopy by the lower route after the dissection.',
+    },
+    'await-pathology': {
+      display: 'Ask for pathology report',
+      definition: 'Request to ask the laboratory for a report that is not there.',
+    },
+    'multidisciplinary-meeting': {
+      display: 'Multidisciplinary meeting',
+      definition:
+        'Request to weigh staging and further treatment in a meeting of several disciplines.',
+    },
+    'clinician-decision': {
+      display: 'Decision by clinician',
+      definition: 'Request to a clinician to decide what follows.',
+    },
+    'expert-centre': {
+      display: 'Referral to expert centre',
+      definition: 'Request to refer to a centre with experience of such lesions.',
+    },
+    'return-to-screening': {
+      display: 'Return to screening',
+      definition:
+        'The place of the dissection needs no follow-up of its own: screening as for others.',
+    },
+    'surgery-referral': {
+      display: 'Referral to surgery',
+      definition: 'Request to refer for the operation that was decided on.',
+    },
+    'additional-treatment': {
+      display: 'Additional treatment',
+      definition: 'Request to arrange the treatment other than surgery that was decided on.',
+    },
+    'recurrence-treatment': {
+      display: 'Treatment of recurrence',
+      definition: 'Request to treat neoplasia at the scar.',
+    },
+    'stricture-call': {
+      display: 'Call about swallowing',
+      definition: 'Request to ask the patient whether solid food passes.',
+    },
+    'helicobacter-test': {
+      display: 'Test for Helicobacter pylori',
+      definition: 'Request to test for Helicobacter pylori.',
+    },
+    'helicobacter-treatment': {
+      display: 'Treatment of Helicobacter pylori',
+      definition: 'Request to treat Helicobacter pylori.',
+    },
+    'helicobacter-confirmation': {
+      display: 'Confirmation of Helicobacter pylori eradication',
+      definition: 'Request to confirm that Helicobacter pylori is gone.',
     },
   },
   'device-property': {

@@ -1,4 +1,4 @@
-import type { Bundle, BundleEntry, Provenance } from 'fhir/r4.js';
+import type { Bundle, BundleEntry, Period, Provenance } from 'fhir/r4.js';
 import { sampleFindings } from './sample-findings.js';
 import {
   BASE,
@@ -43,6 +43,7 @@ export function sampleBundle(): Bundle {
     ...specimen(),
     ...materials(),
     report(),
+    firstCheck(),
   ];
   const bundle: Bundle = {
     resourceType: 'Bundle',
@@ -53,6 +54,27 @@ export function sampleBundle(): Bundle {
   // As after a journey over the wire: no object stands at two places.
   return JSON.parse(JSON.stringify(bundle));
 }
+
+/** A request of the follow-up plan; it does not wait for pathology. */
+export function planned(key: string, code: string, window: Period): BundleEntry {
+  return entry(key, {
+    resourceType: 'ServiceRequest',
+    meta: metaOf('dr-follow-up-request'),
+    identifier: [identifierOf('ServiceRequest', key)],
+    requisition: { system: 'https://unit-one.example/ids/follow-up-plan', value: 'plan-1' },
+    status: 'active',
+    intent: 'plan',
+    code: local('request-kind', code),
+    subject: PATIENT,
+    occurrencePeriod: window,
+    authoredOn: STATED,
+    reasonReference: [to('Observation', 'curability')],
+    supportingInfo: [to('Procedure', 'esd')],
+  });
+}
+
+const firstCheck = () =>
+  planned('first-check', 'upper-follow-up-endoscopy', { start: '2026-06-02', end: '2026-09-02' });
 
 /** Where an image is kept. */
 export function imageLink(key: string): BundleEntry {

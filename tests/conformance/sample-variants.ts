@@ -7,7 +7,7 @@ import type {
   Observation,
 } from 'fhir/r4.js';
 import { type Edit, edited } from '../faults/edit.js';
-import { imageLink, sampleBundle } from './sample-bundle.js';
+import { imageLink, planned, sampleBundle } from './sample-bundle.js';
 import {
   BASE,
   coded,
@@ -121,7 +121,7 @@ const distance = (value: number, unit: string) => ({
 
 /** The sample with a pathology report after which further treatment is considered. */
 const nonCurativeBundle = (): Bundle =>
-  edited(reportedBundle(), [
+  edited(withEntries(reportedBundle(), [meeting()]), [
     {
       at: 'Observation.curability/valueCodeableConcept',
       set: classOf('esge-high-risk', 'non-curative'),
@@ -139,7 +139,13 @@ const nonCurativeBundle = (): Bundle =>
       at: 'DiagnosticReport.endoscopy/conclusionCode/0',
       set: classOf('esge-high-risk', 'non-curative'),
     },
+    { at: 'ServiceRequest.first-check/status', set: 'revoked' },
+    { at: 'ServiceRequest.meeting/replaces', set: [to('ServiceRequest', 'first-check')] },
   ]);
+
+/** The meeting comes first: it stands instead of the first check. */
+const meeting = (): BundleEntry =>
+  planned('meeting', 'multidisciplinary-meeting', { start: '2026-03-24', end: '2026-04-07' });
 
 /** The sample with tumour at its deep surface. */
 const involvedBundle = (): Bundle =>

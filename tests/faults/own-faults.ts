@@ -16,6 +16,7 @@ export interface OwnFault {
 
 const all = (type: string): string => `entry.resource.ofType(${type})`;
 const VERDICT = `${all('Observation')}.where(meta.profile.where($this.endsWith('/dr-curability')).exists()).value.ofType(CodeableConcept).coding`;
+const PLANNED = `${all('ServiceRequest')}.where(intent = 'plan')`;
 const REASON = `${all('Observation')}.component.where(code.coding.code = 'curability-reason')`;
 /** FHIRPath for the codings of an item that have a code. */
 const withCode = (item: string, code: string): string =>
@@ -487,6 +488,47 @@ export const OWN_FAULTS: readonly OwnFault[] = [
         set: local('invasion-depth', 'm'),
       },
     ],
+  },
+  {
+    rule: 'dr-cli-12',
+    sample: 'non-curative',
+    subject: `${VERDICT}.where(code = 'non-curative')`,
+    fault: [{ at: 'ServiceRequest.meeting/status', set: 'draft' }],
+  },
+  {
+    rule: 'dr-cli-13',
+    sample: 'incomplete',
+    subject: VERDICT,
+    fault: [{ at: 'ServiceRequest.first-check/intent', set: 'order' }],
+    also: ['dr-fol-1'],
+  },
+  {
+    rule: 'dr-fol-1',
+    sample: 'pending',
+    subject: `${PLANNED}.where(status = 'active')`,
+    fault: [{ at: 'ServiceRequest.first-check/occurrencePeriod/start', set: '2026-03-01' }],
+  },
+  {
+    rule: 'dr-fol-2',
+    sample: 'pending',
+    subject: PLANNED,
+    fault: [{ at: 'ServiceRequest.first-check/reasonReference' }],
+  },
+  {
+    rule: 'dr-fol-7',
+    sample: 'non-curative',
+    subject: `${PLANNED}.requisition`,
+    fault: [
+      { at: 'ServiceRequest.meeting/replaces' },
+      { at: 'ServiceRequest.first-check/status', set: 'active' },
+      { at: 'ServiceRequest.first-check/requisition/value', set: 'plan-0' },
+    ],
+  },
+  {
+    rule: 'dr-fol-8',
+    sample: 'non-curative',
+    subject: `${PLANNED}.replaces`,
+    fault: [{ at: 'ServiceRequest.first-check/status', set: 'active' }],
   },
   {
     rule: 'dr-cli-14',

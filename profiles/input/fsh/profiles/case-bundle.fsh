@@ -70,6 +70,8 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-cli-4
 * obeys dr-cli-9
 * obeys dr-cli-10
+* obeys dr-cli-12
+* obeys dr-cli-13
 * obeys dr-cli-14
 * obeys dr-cli-15
 * obeys dr-prv-1
@@ -77,5 +79,9 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-med-1
 * obeys dr-med-2
 * obeys dr-con-1
+* obeys dr-fol-1
+* obeys dr-fol-2
+* obeys dr-fol-7
+* obeys dr-fol-8
 * obeys dr-wdr-1
 * obeys dr-wdr-2
