@@ -60,7 +60,7 @@ export function toGrades(
       on: timeOf(event),
       issued: fields.sentAt,
       partOf: context.procedure,
-      focus: as === 'Condition' ? main : undefined,
+      focus: as === 'Condition' ? [main] : [],
       content: {
         ...contentOf(context, finding),
         ...byRule(context, finding, [], new Set()),

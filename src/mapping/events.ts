@@ -1,7 +1,7 @@
 import type { Observation, Reference } from 'fhir/r4.js';
 import type { EventMessage } from '../record/index.js';
 import { ANSWERS } from '../terminology/index.js';
-import type { MappingContext } from './context.js';
+import { logical, type MappingContext } from './context.js';
 import type { Draft } from './draft.js';
 import { EVENT_FORMS, EVENT_PANELS, EVENT_VALUES } from './event-forms.table.js';
 import { toGrades } from './event-grades.js';
@@ -64,14 +64,14 @@ function toEventObservation(context: MappingContext, event: EventMessage): Draft
   return { key, resource: { ...resource, identifier } };
 }
 
-/** What led to it, or the request that the patient declines. */
-function focusOf(context: MappingContext, event: EventMessage): Reference | undefined {
+/** What led to it, and the request that the patient declines. */
+function focusOf(context: MappingContext, event: EventMessage): readonly Reference[] {
+  const cause = causeOf(context, event);
   const request = event.fields.decline?.request;
-  if (request === undefined) return causeOf(context, event);
-  return {
-    type: 'ServiceRequest',
-    identifier: { system: request.system, value: request.value },
-  };
+  return [
+    ...(cause === undefined ? [] : [cause]),
+    ...(request === undefined ? [] : [logical('ServiceRequest', request)]),
+  ];
 }
 
 function eventValue(context: MappingContext, event: EventMessage): ObservationContent {
@@ -103,7 +103,7 @@ function toPanels(context: MappingContext, event: EventMessage): readonly Draft<
         on: timeOf(event),
         issued: fields.sentAt,
         partOf: as === 'Procedure' ? main : context.procedure,
-        focus: as === 'Condition' ? main : undefined,
+        focus: as === 'Condition' ? [main] : [],
         content: { ...content, ...(as === 'Observation' ? { derivedFrom: [main] } : {}) },
       }),
     ];

@@ -161,7 +161,7 @@ function toFinding(
     on: examinedAt(examination),
     issued: fields.sentAt,
     partOf: toResource(context, 'Procedure', examinationKey(context, examination)),
-    focus: OF_THE_SCAR.includes(item) ? context.lesion : undefined,
+    focus: OF_THE_SCAR.includes(item) ? [context.lesion] : [],
     performer: endoscopistOf(examination),
     content,
   });

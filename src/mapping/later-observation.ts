@@ -15,7 +15,7 @@ export interface LaterParts {
   readonly on: string;
   readonly issued: string;
   readonly partOf: Reference;
-  readonly focus?: Reference | undefined;
+  readonly focus?: readonly Reference[];
   /** Nobody where that was not told. */
   readonly performer?: Reference | undefined;
   readonly content: ObservationContent;
@@ -23,7 +23,7 @@ export interface LaterParts {
 
 /** An Observation that was made after the dissection, at a time and by people of its own. */
 export function toLaterObservation(context: MappingContext, parts: LaterParts): Draft<Observation> {
-  const { key, focus, performer } = parts;
+  const { key, focus = [], performer } = parts;
   const code: CodeableConcept = context.concept(ITEMS[parts.item]);
   return {
     key,
@@ -35,7 +35,7 @@ export function toLaterObservation(context: MappingContext, parts: LaterParts): 
       category: [STRUCTURE.observationCategory[parts.category]],
       code,
       subject: context.patient,
-      ...(focus === undefined ? {} : { focus: [focus] }),
+      ...(focus.length === 0 ? {} : { focus: [...focus] }),
       effectiveDateTime: parts.on,
       issued: parts.issued,
       ...(performer === undefined ? {} : { performer: [performer] }),

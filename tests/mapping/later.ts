@@ -1,8 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Bundle } from 'fhir/r4.js';
+import { asOfSchema, DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import { sha256 } from '../../src/kernel/index.js';
 import { type MappingSettings, toBundle } from '../../src/mapping/index.js';
+import { foldRecord, viewRecord } from '../../src/record/index.js';
 import type { Draft } from '../support/consistent-case.js';
-import { EXAMPLES, SETTINGS, versionOf } from './records.js';
+import { CASE_ID, EXAMPLES, SETTINGS, versionOf } from './records.js';
 import { bundleOfTexts } from './reported.js';
 
 /** An event, an examination or a withdrawal of the examples, with all that its case has. */
@@ -62,15 +65,20 @@ export const bundleOfLater = (
 /** A document of an example, to be changed at will. */
 export const laterDocument = (name: string): Draft => JSON.parse(later(name).text);
 
-/** A message of the service itself that says how late it is. */
-export const asOfMessage = (esdCase: Draft, asOf: string): Draft => ({
-  schema: 'as-of/1',
-  source: esdCase.source,
-  case: esdCase.case,
-  revision: 1,
-  sentAt: asOf,
-  asOf,
-  reason: 'thirty-days-over',
-});
+/** The case and its events, as late as the service says. */
+export function bundleAsOf(documents: readonly Draft[], asOf: string): Bundle {
+  const [esdCase] = documents;
+  const fields = asOfSchema.parse({
+    ...{ schema: 'as-of/1', source: esdCase?.source, case: esdCase?.case, revision: 1 },
+    ...{ sentAt: asOf, asOf, reason: 'thirty-days-over' },
+  });
+  const texts = documents.map((document) => JSON.stringify(document));
+  const { messages } = versionOf(...texts).version;
+  const late = { kind: 'as-of' as const, fields, decimals: {}, sha256: sha256(bytesOf(fields)) };
+  const version = foldRecord(CASE_ID, [...messages, late], DEFAULT_UNIT_SETTINGS);
+  if (version === undefined) throw new Error('the messages of a test hold their case');
+  return toBundle(viewRecord(version, DEFAULT_UNIT_SETTINGS), SETTINGS);
+}
 
-export { bundleOfTexts, EXAMPLES, SETTINGS, toBundle, versionOf };
+const bytesOf = (document: object): Uint8Array =>
+  new TextEncoder().encode(JSON.stringify(document));

@@ -33,9 +33,9 @@ Severity: #error
 Expression: "entry.resource.ofType(Observation).where(status != 'entered-in-error' and code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code = 'invasion-depth').exists()).where(value.exists() and value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/invasion-depth' and code = 'sm').empty()).component.where(code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code = 'submucosal-invasion-depth').exists()).empty()"
 
 Invariant: dr-cli-14
-Description: "The outcome of the case Procedure is the resection status"
+Description: "The outcome of a case Procedure that is not entered in error is the resection status"
 Severity: #error
-Expression: "entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).outcome.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/resection-status').code.all($this in %resource.entry.resource.ofType(Observation).where(status != 'entered-in-error' and code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code = 'resection-status').exists()).value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/resection-status').code)"
+Expression: "entry.resource.ofType(Procedure).where(meta.profile.where($this.endsWith('/dr-esd-procedure')).exists()).where(status != 'entered-in-error').outcome.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/resection-status').code.all($this in %resource.entry.resource.ofType(Observation).where(status != 'entered-in-error' and code.coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/esd-observation' and code = 'resection-status').exists()).value.ofType(CodeableConcept).coding.where(system = 'https://dissection-records.example/fhir/CodeSystem/resection-status').code)"
 
 Invariant: dr-cli-15
 Description: "A lesion is confirmed by a final report, of ours or of the laboratory"

@@ -50,7 +50,8 @@ Description: "A pathology Observation refers to a Specimen of the Bundle"
 Severity: #error
 Expression: "entry.resource.ofType(Observation).where(meta.profile.where($this.endsWith('/dr-pathology-finding')).exists()).all(specimen.reference in %resource.entry.where(resource.is(Specimen)).fullUrl)"
 
+// A contact or a decision may follow an operation or another decision.
 Invariant: dr-obs-11
-Description: "Observation.focus points to a Condition of the Bundle"
+Description: "Observation.focus points to a Condition of the Bundle, and what happened later to what led to it"
 Severity: #error
-Expression: "entry.resource.ofType(Observation).focus.reference.all($this in %resource.entry.where(resource.is(Condition)).fullUrl)"
+Expression: "entry.resource.ofType(Observation).where(meta.profile.where($this.endsWith('/dr-later-finding')).empty()).focus.reference.all($this in %resource.entry.where(resource.is(Condition)).fullUrl) and entry.resource.ofType(Observation).focus.reference.all($this in %resource.entry.where(resource.is(Condition) or resource.is(Procedure) or resource.is(Observation)).fullUrl)"
