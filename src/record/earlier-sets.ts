@@ -1,3 +1,4 @@
+import { compareInstants } from '../kernel/index.js';
 import { lineOf } from './lines.js';
 import type { MessageKind, RecordMessage } from './message.js';
 
@@ -12,7 +13,8 @@ const TOGETHER: readonly MessageKind[] = ['case', 'pathology', 'withdrawal'];
  * Every set of messages that may have been the record of this case at an earlier time and had a
  * resource that the present one lacks. Messages come in any order and only the newest state is
  * sent, so two lines may have moved between what was sent and now: case, reports and withdrawal
- * are cut back together in every way, each other line together with the case.
+ * are cut back together in every way, each other line together with the case. Of messages that came
+ * as they were sent every earlier record is there, so that what followed it still shows.
  *
  * @param messages in the order of a record
  * @returns the present set is not among them; the order depends on the messages alone
@@ -29,6 +31,7 @@ export function earlierSets(messages: Messages): readonly Messages[] {
       const cut = [...cases, line];
       return combined(cut).map((set) => [...set, ...rest(cut)]);
     }),
+    ...asSent(messages),
   ];
   const smaller = sets.filter((set) => set.length < messages.length);
   return [...new Map(smaller.map((set) => [nameOf(set, messages), set])).values()];
@@ -57,6 +60,15 @@ const beginningsOf = (line: Messages): Beginnings => [
   [],
   ...line.map((_, i) => line.slice(0, i + 1)),
 ];
+
+/** The records that stood one after the other where the messages came in the order of sending. */
+function asSent(messages: Messages): readonly Messages[] {
+  const inTime = [...messages].sort((a, b) => compareInstants(a.fields.sentAt, b.fields.sentAt));
+  return inTime.map((_, i) => {
+    const come = new Set(inTime.slice(0, i));
+    return messages.filter((message) => come.has(message));
+  });
+}
 
 const nameOf = (set: Messages, all: Messages): string => {
   const present = new Set(set);
