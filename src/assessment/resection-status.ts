@@ -27,7 +27,11 @@ export function resectionStatus(
   });
 }
 
-/** As `resectionStatus`, of the facts alone. */
+/**
+ * As `resectionStatus`, of the facts alone.
+ *
+ * Source: see `resectionStatus`.
+ */
 export function statusOf(facts: ResectionFacts): Finding<ResectionStatus> {
   const row = RESECTION_STATUS.find(({ when }) => fits(when, facts));
   if (row !== undefined) return determined(row.status, row.cites);

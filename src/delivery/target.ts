@@ -8,12 +8,8 @@ import { classifyReading, classifyTransaction } from './classify.js';
 import type { Clock } from './clock.js';
 import { findDoubles } from './doubles.js';
 import type { FhirClient } from './fhir-client.js';
-import {
-  accessionsOf,
-  linkReports,
-  readReportSearch,
-  reportCriteria,
-} from './laboratory-report.js';
+import { findReports } from './find-reports.js';
+import { linkReports } from './laboratory-report.js';
 import { patientIdentifierOf, readPatientSearch } from './patient.js';
 import type { Failure, Verdict } from './verdict.js';
 
@@ -139,29 +135,6 @@ async function deliverBundle(
   }
   const reason = await findDoubles(config.client, sent, signal);
   return reason === undefined ? verdict : { ...verdict, failureClass: 'ambiguous', reason };
-}
-
-/**
- * Reports of the laboratory that the server holds on the specimens of the record. A server that
- * cannot be asked for them gets the record without; one that is away is asked again later.
- */
-async function findReports(
-  { client, clock }: TargetConfig,
-  bundle: CheckedBundle,
-  signal: AbortSignal,
-): Promise<readonly string[] | Failure> {
-  const found: string[] = [];
-  for (const accession of accessionsOf(bundle)) {
-    const criteria = reportCriteria(accession);
-    const answer = await client.search('DiagnosticReport', criteria, signal);
-    if (answer.kind === 'answered' && answer.status === 200 && answer.body.kind === 'json') {
-      found.push(...readReportSearch(answer.body.resource, accession));
-      continue;
-    }
-    const failure = classifyReading(answer, clock.now());
-    if (failure.failureClass === 'destination') return failure;
-  }
-  return [...new Set(found)];
 }
 
 async function resolvePatient(

@@ -60,7 +60,11 @@ export function inDates(schedule: Schedule, anchorOn: string | undefined): strin
   return `min=${on(min)};target=${on(target)};max=${on(max)};then=${next}`;
 }
 
-/** @returns as `12`, `12*`, `6*until-36` or a word */
+/**
+ * @returns as `12`, `12*`, `6*until-36` or a word
+ *
+ * Source: how the worked examples write it.
+ */
 export function thenText(then: Then): string {
   if (typeof then !== 'object') return `${then}`;
   return then.until === undefined ? `${then.every}*` : `${then.every}*until-${then.until}`;

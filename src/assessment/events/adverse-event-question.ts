@@ -23,6 +23,8 @@ export const PLACES: Readonly<Record<string, string>> = {
 /**
  * An event as a grading asks about it. What was not told is not known and never read as "no".
  *
+ * Source: the questions of AGREE and Clavien-Dindo, see their tables.
+ *
  * @param caused events of the case that name this one as their cause
  */
 export function toGradeQuestion(event: EventFields, caused: readonly EventFields[]): Told {
@@ -40,7 +42,11 @@ export function toGradeQuestion(event: EventFields, caused: readonly EventFields
   };
 }
 
-/** The same with everything unknown taken as the least: no grade below that can be right. */
+/**
+ * The same with everything unknown taken as the least: no grade below that can be right.
+ *
+ * Source: the questions of AGREE and Clavien-Dindo, see their tables.
+ */
 export function toLeastQuestion(told: Told, { kind, course }: EventFields): Told {
   const known = Object.entries(told).filter(([, value]) => value !== null);
   const isAdmitted = kind === 'readmission' || course?.readmitted === true;
@@ -55,7 +61,11 @@ export function toLeastQuestion(told: Told, { kind, course }: EventFields): Told
 export const isTransfused = ({ course }: EventFields): boolean | undefined =>
   course?.transfusionUnits === undefined ? undefined : course.transfusionUnits > 0;
 
-/** The gravest intervention that is told, here or as an event that this one led to. */
+/**
+ * The gravest intervention that is told, here or as an event that this one led to.
+ *
+ * Source: the questions of AGREE and Clavien-Dindo, see their tables.
+ */
 export function interventionFor(
   { course, bleeding }: EventFields,
   caused: readonly EventFields[],

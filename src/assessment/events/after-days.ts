@@ -12,6 +12,8 @@ export const daysAfter = (at: string, on: string): number => daysBetween(at.slic
 /**
  * Hours from an instant to something of which perhaps only the day is known.
  *
+ * Source: arithmetic of the calendar.
+ *
  * @returns the first and the last possible number of hours, never below 0; the same twice where
  *   the time is known
  */
@@ -30,6 +32,8 @@ export function hoursAfter(
 
 /**
  * The first moment of a day after an instant, in the offset of that instant.
+ *
+ * Source: arithmetic of the calendar.
  *
  * @param days calendar days, 0 for the day of the instant itself
  */

@@ -117,6 +117,8 @@ function hoursTold([first, last]: readonly [number, number]): number | null {
 /**
  * Fall of the haemoglobin.
  *
+ * Source: arithmetic; the limit stands in the table of definitions.
+ *
  * @returns g/dL; undefined without one of both values
  */
 export function hbDropGPerDl({ haemoglobin }: EventFields): number | undefined {

@@ -8,6 +8,8 @@ type Calendar = Pick<UnitSettings, 'closedWeekdays' | 'closedDays' | 'publicHoli
  * A window on open days alone: its ends move inwards, its target to the nearest open day, of two
  * the earlier. It never leaves the window that it was.
  *
+ * Source: project definition; the window is that of the rule.
+ *
  * @returns undefined when every day of it is closed
  */
 export function openWindow(due: Window, unit: Calendar): Window | undefined {
@@ -19,7 +21,11 @@ export function openWindow(due: Window, unit: Calendar): Window | undefined {
   return { earliest, target: nearer(due.target, before, after) ?? earliest, latest };
 }
 
-/** The item with its window on open days, or a word that there is none. */
+/**
+ * The item with its window on open days, or a word that there is none.
+ *
+ * Source: project definition; the window is that of the rule.
+ */
 export function offClosedDays(item: PlanItem, unit: Calendar): PlanItem {
   if (item.due === undefined) return item;
   const proposed = openWindow(item.due, unit);

@@ -1,7 +1,11 @@
 import type { EventFields } from '../../contract/index.js';
 import type { PlanEvents } from './plan-facts.js';
 
-/** What a plan asks of the events of a case. */
+/**
+ * What a plan asks of the events of a case.
+ *
+ * Source: what the rules of the plan ask for.
+ */
 export function planEvents(events: readonly EventFields[]): PlanEvents {
   const of = (kind: EventFields['kind']) =>
     events.filter((event) => event.kind === kind).map(happened);

@@ -7,7 +7,11 @@ type Scar = NonNullable<ExaminationFields['scar']>;
 type Lesions = NonNullable<ExaminationFields['newLesions']>;
 type Lesion = Lesions[number];
 
-/** What a plan asks of an examination. */
+/**
+ * What a plan asks of an examination.
+ *
+ * Source: what the rules of the plan ask for.
+ */
 export function examinationFacts(sent: ExaminationFields): ExaminationFacts {
   const { examination, examinedOn, answers, route, scar, newLesions, barrettLeft, passage } = sent;
   const treatments = scar?.treatments ?? [];

@@ -24,7 +24,11 @@ export interface KnownForPlan {
   readonly assessment: Assessment;
 }
 
-/** The facts that a plan rests on. */
+/**
+ * The facts that a plan rests on.
+ *
+ * Source: what the rules of the plan ask for.
+ */
 export function planFacts(known: KnownForPlan): PlanFacts {
   const { fields } = known.esdCase;
   const { lesion, patient, resection, specimen, times } = fields;

@@ -7,7 +7,11 @@ import { type Days, TASK_DAYS, type TimedItem } from './timed-items.table.js';
 /** A reason with its sentence. */
 export const reason = (code: ReasonCode): PlanReason => ({ code, says: REASONS[code] });
 
-/** An item with one more reason, each at most once. */
+/**
+ * An item with one more reason, each at most once.
+ *
+ * Source: the rule of the item.
+ */
 export function withReasons(item: PlanItem, ...codes: readonly ReasonCode[]): PlanItem {
   const fresh = codes.filter((code) => item.reasons.every((told) => told.code !== code));
   return { ...item, reasons: [...item.reasons, ...fresh.map(reason)] };
@@ -17,7 +21,11 @@ export function withReasons(item: PlanItem, ...codes: readonly ReasonCode[]): Pl
 export const isToCome = ({ state }: PlanItem): boolean =>
   state === 'open' || state === 'provisional' || state === 'to-confirm';
 
-/** An item that is still to come as one that a person confirms first. */
+/**
+ * An item that is still to come as one that a person confirms first.
+ *
+ * Source: the rule of the item.
+ */
 export function toConfirm(item: PlanItem, code: ReasonCode): PlanItem {
   if (item.state !== 'open' && item.state !== 'to-confirm') return item;
   return withReasons({ ...item, state: 'to-confirm' }, code);
@@ -29,7 +37,11 @@ export const revoked = (item: PlanItem, code: ReasonCode): PlanItem =>
 
 const WEAKNESS: readonly Basis[] = ['published', 'derived', 'recalled', 'practice'];
 
-/** The weakest of the sources. */
+/**
+ * The weakest of the sources.
+ *
+ * Source: the rule of the item.
+ */
 export function weakestOf(cites: readonly Citation[]): Basis {
   return WEAKNESS[Math.max(0, ...cites.map(({ basis }) => WEAKNESS.indexOf(basis)))] ?? 'practice';
 }
@@ -64,7 +76,11 @@ export interface TaskSpec {
   readonly doneBy?: PlanItem['doneBy'];
 }
 
-/** A task for a person, with its days by the table. */
+/**
+ * A task for a person, with its days by the table.
+ *
+ * Source: the rule of the item.
+ */
 export function taskItem(spec: TaskSpec): PlanItem {
   const { task, row, sequence = 1, route, countsFrom, says, reasons, state = 'open' } = spec;
   const timed: TimedItem | undefined = task === 'return-to-screening' ? undefined : TASK_DAYS[task];
@@ -92,7 +108,11 @@ export function taskItem(spec: TaskSpec): PlanItem {
   };
 }
 
-/** How an event or examination lies to the window that it answers. */
+/**
+ * How an event or examination lies to the window that it answers.
+ *
+ * Source: the rule of the item.
+ */
 export function timingOf(on: string, due: Window): 'early' | 'in-window' | 'late' {
   if (on < due.earliest) return 'early';
   return on > due.latest ? 'late' : 'in-window';

@@ -1,7 +1,11 @@
 import type { CaseFields, PathologyFields } from '../../contract/index.js';
 import type { BackgroundFacts, PathologyFacts } from './plan-facts.js';
 
-/** What a plan asks of a report. */
+/**
+ * What a plan asks of a report.
+ *
+ * Source: what the rules of the plan ask for.
+ */
 export function pathologyFacts(
   { resection }: CaseFields,
   { accession, report, findings = {}, background, sentAt }: PathologyFields,

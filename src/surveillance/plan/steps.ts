@@ -34,7 +34,11 @@ export interface EndStep {
 
 const TABLE: Readonly<Record<FollowUpRow, FollowUp>> = FOLLOW_UPS;
 
-/** The first step of a series. */
+/**
+ * The first step of a series.
+ *
+ * Source: the row of the follow-up table.
+ */
 export function firstStep(track: Track): Step {
   const { anchorOn } = track;
   const { schedule } = TABLE[track.row];
@@ -60,7 +64,11 @@ export function firstStep(track: Track): Step {
   }
 }
 
-/** The step after an examination. */
+/**
+ * The step after an examination.
+ *
+ * Source: the row of the follow-up table.
+ */
 export function nextStep(step: ExaminationStep, done: ExaminationFacts): Step {
   const { track } = step;
   if (step.calendar.length > 0 || TABLE[track.row].schedule.kind === 'calendar') {

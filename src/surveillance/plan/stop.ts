@@ -29,7 +29,11 @@ export function stopRule(item: PlanItem, facts: PlanFacts, local: boolean): Plan
   return { ...asked, says: [...asked.says, rule.says], cites: [...asked.cites, ...rule.cites] };
 }
 
-/** The stop rule of a row. */
+/**
+ * The stop rule of a row.
+ *
+ * Source: the table of stop rules.
+ */
 export function stopRuleOf({ row, ruleSet }: Pick<PlanItem, 'row' | 'ruleSet'>): StopRule {
   if (row.startsWith('BAR-5')) return BARRETT_STOP;
   return STOP_RULES[ruleSet] ?? OTHER_STOP;

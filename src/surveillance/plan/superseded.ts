@@ -12,6 +12,8 @@ export interface EarlierPlan {
 /**
  * Items that an earlier plan had and the present one has not, each once, and why.
  *
+ * Source: project definition: nothing planned vanishes without a word.
+ *
  * @param now the present plan
  * @param before in any order
  */

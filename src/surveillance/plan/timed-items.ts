@@ -4,7 +4,11 @@ import type { ExaminationFacts, PlanFacts } from './plan-facts.js';
 import type { ReasonCode } from './reasons.table.js';
 import { COLONOSCOPY_ONCE, SECOND_LOOK, STAGE_UNKNOWN } from './timed-items.table.js';
 
-/** The other timed items: pathology, Helicobacter pylori, colonoscopy after a duodenal lesion. */
+/**
+ * The other timed items: pathology, Helicobacter pylori, colonoscopy after a duodenal lesion.
+ *
+ * Source: each row of its table.
+ */
 export function timedItems(
   facts: PlanFacts,
   examinations: readonly ExaminationFacts[],
@@ -19,7 +23,11 @@ export function timedItems(
   ];
 }
 
-/** What is said beside a plan. */
+/**
+ * What is said beside a plan.
+ *
+ * Source: each row of its table.
+ */
 export function notesOf({ organ, pathology }: PlanFacts): readonly PlanNote[] {
   if (organ !== 'stomach') return [];
   const unknown = pathology?.status === 'final' && pathology.background?.staged !== true;

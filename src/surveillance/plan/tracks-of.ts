@@ -42,7 +42,11 @@ const CLASSES_OF: Readonly<Partial<Record<RuleId, string>>> = {
 const chosenFor = ({ organ, tumour }: PlanFacts, unit: UnitSettings): RuleId =>
   tumour === 'barrett' ? 'esge-esd-2022-follow-up' : unit.followUpRules[organ];
 
-/** Why no rule set can be asked; undefined where one can. */
+/**
+ * Why no rule set can be asked; undefined where one can.
+ *
+ * Source: the follow-up rule sets; a class without a row goes to a person (derived).
+ */
 export function unmet({ organ, verdict }: PlanFacts): ReasonCode | undefined {
   if (verdict.class === 'incomplete') return 'part-left';
   // No set of curability speaks of the duodenum; its follow-up asks for no class.
@@ -50,7 +54,11 @@ export function unmet({ organ, verdict }: PlanFacts): ReasonCode | undefined {
   return verdict.class === undefined || verdict.class === 'no-rule' ? 'no-class' : undefined;
 }
 
-/** The series by class, and the others that ask for the same place. */
+/**
+ * The series by class, and the others that ask for the same place.
+ *
+ * Source: the follow-up rule sets; a class without a row goes to a person (derived).
+ */
 export function tracksByClass(facts: PlanFacts, unit: UnitSettings): readonly Track[] {
   const id = chosenFor(facts, unit);
   const chosen = ask(id, facts);
@@ -60,14 +68,22 @@ export function tracksByClass(facts: PlanFacts, unit: UnitSettings): readonly Tr
   return [...own, ...others.filter(({ row }) => !rows.includes(row))];
 }
 
-/** The series where nobody operates, although the risk is high. */
+/**
+ * The series where nobody operates, although the risk is high.
+ *
+ * Source: the follow-up rule sets; a class without a row goes to a person (derived).
+ */
 export function tracksWithoutSurgery(facts: PlanFacts, unit: UnitSettings): readonly Track[] {
   const chosen = ask(chosenFor(facts, unit), facts);
   const speaks = chosen.row === 'GAS-7' || chosen.row === 'OES-4';
   return [speaks ? chosen : withoutSurgery(facts, 'high-risk')];
 }
 
-/** The series that would come first, of all classes that pathology can give. */
+/**
+ * The series that would come first, of all classes that pathology can give.
+ *
+ * Source: the follow-up rule sets; a class without a row goes to a person (derived).
+ */
 export function shortestTracks(facts: PlanFacts, unit: UnitSettings): readonly Track[] {
   const id = chosenFor(facts, unit);
   const tumours = facts.tumour === undefined ? (['squamous', 'barrett'] as const) : [facts.tumour];

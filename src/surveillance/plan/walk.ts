@@ -15,6 +15,8 @@ import { turnOf } from './turns.js';
 /**
  * Follows a series through the examinations that took place.
  *
+ * Source: the row of the follow-up table.
+ *
  * @param examinations of any route, in the order in which they took place
  * @returns what was done, then what is due or the task at the end of the series
  */
