@@ -1,0 +1,72 @@
+import type { Bundle } from 'fhir/r4.js';
+import type { Draft } from './consistent-case.js';
+
+/**
+ * Statuses that may follow a status, by type of resource; the same status may always stand.
+ *
+ * Source: FHIR R4 code systems observation-status and diagnostic-report-status ("amended: subsequent
+ * to being final", "corrected: subsequent to being final", "appended: subsequent to being final"),
+ * request-status ("revoked: terminated prior to the known full completion"; "completed" and "revoked"
+ * end it), event-status and specimen-status ("entered-in-error: the electronic record should never
+ * have existed"); the definitions from memory.
+ */
+const CHANGED = ['amended', 'corrected', 'appended'] as const;
+const REPORTED: Path = {
+  registered: ['preliminary', 'partial', 'final'],
+  partial: ['preliminary', 'final'],
+  preliminary: ['final'],
+  final: CHANGED,
+  amended: ['corrected', 'appended'],
+  corrected: ['amended', 'appended'],
+  appended: ['amended', 'corrected'],
+};
+const PATHS: Readonly<Record<string, Path>> = {
+  Observation: REPORTED,
+  // What was added before the report was final may have been added after it, seen from the messages
+  // alone: both orders of arrival end in the same status.
+  DiagnosticReport: { ...REPORTED, preliminary: ['final', 'appended'] },
+  ServiceRequest: { draft: ['active', 'revoked'], active: ['completed', 'revoked', 'on-hold'] },
+  Specimen: { available: ['unavailable', 'unsatisfactory'] },
+};
+type Path = Readonly<Record<string, readonly string[]>>;
+
+/** Moves between two Bundles of one case that FHIR R4 does not know, in plain words. */
+export function illegalMoves(before: Bundle, after: Bundle): readonly string[] {
+  const was = statusesOf(before);
+  return [...statusesOf(after)].flatMap(([url, now]) => {
+    const earlier = was.get(url);
+    if (earlier === undefined) {
+      // What was never final cannot be subsequent to it.
+      return isChanged(now.status) ? [`${now.name} begins as ${now.status}`] : [];
+    }
+    if (earlier.status === now.status || now.status === 'entered-in-error') return [];
+    const next = PATHS[now.type]?.[earlier.status] ?? [];
+    return next.includes(now.status) ? [] : [`${now.name} from ${earlier.status} to ${now.status}`];
+  });
+}
+
+/** What stood before and is in the later Bundle no more, statements of who sent what apart. */
+export function lostResources(before: Bundle, after: Bundle): readonly string[] {
+  const now = statusesOf(after);
+  return [...statusesOf(before)]
+    .filter(([url, { type }]) => type !== 'Provenance' && !now.has(url))
+    .map(([, { name }]) => name);
+}
+
+interface Standing {
+  readonly type: string;
+  readonly name: string;
+  readonly status: string;
+}
+
+const isChanged = (status: string): boolean => CHANGED.some((changed) => changed === status);
+
+function statusesOf({ entry = [] }: Bundle): ReadonlyMap<string, Standing> {
+  return new Map(
+    entry.map(({ fullUrl = '', resource }) => {
+      const { resourceType: type, identifier, status }: Draft = resource ?? {};
+      const key = String(identifier?.[0]?.value ?? '').replace(/^[0-9a-f-]{36}\.?/, '');
+      return [fullUrl, { type, name: `${type}/${key}`, status: String(status) }] as const;
+    }),
+  );
+}
