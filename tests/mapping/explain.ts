@@ -72,13 +72,17 @@ export interface Scope {
   readonly owns: (resource: Draft) => boolean;
 }
 
-/** @param scope the case and all resources, unless another message is looked for */
+/** What a plan asks for is accounted for by its items, in the tests of follow-up requests. */
+const isOfCase = ({ resourceType, intent }: Draft): boolean =>
+  resourceType !== 'ServiceRequest' || intent !== 'plan';
+
+/** @param scope the case and its resources, unless another message is looked for */
 export function explain(
   version: RecordView,
   settings: MappingSettings,
   bundle: Bundle,
   tables: Tables,
-  scope: Scope = { fields: version.now.esdCase.fields, owns: () => true },
+  scope: Scope = { fields: version.now.esdCase.fields, owns: isOfCase },
 ): Unexplained {
   const resources = resourcesOf(bundle);
   const told = { version, settings, resources, keys: resources.map(keyOf) };

@@ -46,6 +46,14 @@ describe('the follow-up requests of every example', () => {
       expect(supportingInfo).toHaveLength(1);
       expect(requisition.value).toMatch(/^[0-9a-f-]{36}$/);
     }
+    for (const { key, due, says } of versionOf(...one.texts).now.plan.items) {
+      const { occurrencePeriod, note } = request(bundle, key);
+      expect([occurrencePeriod?.start, occurrencePeriod?.end]).toEqual([
+        due?.earliest,
+        due?.latest,
+      ]);
+      expect(note.map(({ text }: Draft) => text)).toEqual(expect.arrayContaining([...says]));
+    }
     const active = requests.filter(({ status }) => status === 'active');
     expect(new Set(active.map(({ requisition }) => requisition.value)).size).toBeLessThan(2);
   });

@@ -49,7 +49,8 @@ describe('statuses of a case that left no specimen', () => {
     expect(procedure.status).toBe(status);
     expect(procedure.statusReason !== undefined).toBe(status !== 'completed');
     expect(find(bundle, 'DiagnosticReport', 'endoscopy').status).toBe('final');
-    expect(types(name)).not.toContain('ServiceRequest');
+    const orders = resourcesOf(bundle).filter(({ intent }) => intent === 'order');
+    expect(orders).toEqual([]);
     expect(types(name)).not.toContain('Specimen');
   });
 
