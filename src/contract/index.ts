@@ -18,7 +18,6 @@ export {
   type AdverseEventKind,
   EVENT_KINDS,
   type EventKind,
-  GRADES,
 } from './event/words.table.js';
 export {
   checkExaminationAgainstCase,

@@ -23,11 +23,11 @@ export function toExaminations(context: MappingContext): readonly Draft[] {
 }
 
 /** When it took place: the instant where it is told, else the day. */
-export const examinedAt = ({ fields }: ExaminationMessage): string =>
+const examinedAt = ({ fields }: ExaminationMessage): string =>
   fields.examinedAt ?? fields.examinedOn;
 
 /** Who looked; nobody where that was not told. */
-export const endoscopistOf = ({ fields }: ExaminationMessage): Reference | undefined =>
+const endoscopistOf = ({ fields }: ExaminationMessage): Reference | undefined =>
   fields.endoscopist === undefined ? undefined : logical('Practitioner', fields.endoscopist);
 
 function toFollowUp(context: MappingContext, examination: ExaminationMessage): Draft<Procedure> {
