@@ -49,10 +49,14 @@ export function toBundle({ version, now, before }: RecordView, settings: Mapping
   const earlier = before.map((known) => ({
     drafts: toDrafts(version, known, settings),
     word: changeWord(now, known),
+    stood: known.stood,
   }));
+  // What was final before decides a status, so only what stood counts; whatever may have been sent
+  // is taken back.
+  const stood = earlier.filter((each) => each.stood);
   const current = toDrafts(version, now, settings);
   const stated = [
-    ...restated(corrected(current, earlier), earlier, referenceTo),
+    ...restated(corrected(current, stood), stood, referenceTo),
     ...retracted(current, earlier, referenceTo),
   ];
   const drafts = now.withdrawal === undefined ? stated : withdrawn(stated, now.withdrawal);

@@ -6,6 +6,13 @@ type Messages = readonly RecordMessage[];
 /** The first so many revisions of a line; none of them: the line has not begun. */
 type Beginnings = readonly Messages[];
 
+/** Messages that may have been the record before. */
+export interface EarlierSet {
+  readonly messages: Messages;
+  /** Whether this was the record at some time, had the messages come as they were sent. */
+  readonly stood: boolean;
+}
+
 /** What a resource of the record may rest on together: a verdict on the case and its reports. */
 const TOGETHER: readonly MessageKind[] = ['case', 'pathology', 'withdrawal'];
 
@@ -19,7 +26,7 @@ const TOGETHER: readonly MessageKind[] = ['case', 'pathology', 'withdrawal'];
  * @param messages in the order of a record
  * @returns the present set is not among them; the order depends on the messages alone
  */
-export function earlierSets(messages: Messages): readonly Messages[] {
+export function earlierSets(messages: Messages): readonly EarlierSet[] {
   const lines = linesOf(messages);
   const together = lines.filter(([first]) => first !== undefined && isTogether(first));
   const others = lines.filter(([first]) => first !== undefined && !isTogether(first));
@@ -31,10 +38,12 @@ export function earlierSets(messages: Messages): readonly Messages[] {
       const cut = [...cases, line];
       return combined(cut).map((set) => [...set, ...rest(cut)]);
     }),
-    ...asSent(messages),
   ];
-  const smaller = sets.filter((set) => set.length < messages.length);
-  return [...new Map(smaller.map((set) => [nameOf(set, messages), set])).values()];
+  const smaller = [
+    ...sets.map((set) => ({ messages: set, stood: false })),
+    ...asSent(messages).map((set) => ({ messages: set, stood: true })),
+  ].filter((set) => set.messages.length < messages.length);
+  return [...new Map(smaller.map((set) => [nameOf(set.messages, messages), set])).values()];
 }
 
 const isTogether = ({ kind }: RecordMessage): boolean => TOGETHER.includes(kind);

@@ -11,6 +11,12 @@ export interface Judged extends Knowledge {
   readonly assessment: Assessment;
 }
 
+/** What was known at an earlier time, or could have been. */
+export interface JudgedBefore extends Judged {
+  /** Whether it was, had the messages come as they were sent. */
+  readonly stood: boolean;
+}
+
 /**
  * What was or could have been known of this patient before, judged by the present rules.
  *
@@ -21,12 +27,12 @@ export function judgedBefore(
   messages: readonly RecordMessage[],
   now: Knowledge,
   unit: UnitSettings,
-): readonly Judged[] {
-  return earlierSets(messages).flatMap((set) => {
+): readonly JudgedBefore[] {
+  return earlierSets(messages).flatMap(({ messages: set, stood }) => {
     const was = knowledgeOf(set);
     // A revision for another patient came too late and was never applied.
     const isOther = was === undefined || !isOfPatient(was.esdCase, now.esdCase);
-    return isOther ? [] : [{ ...was, assessment: assessKnown(was, unit) }];
+    return isOther ? [] : [{ ...was, assessment: assessKnown(was, unit), stood }];
   });
 }
 

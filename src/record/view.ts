@@ -15,12 +15,18 @@ export interface Assessed extends Judged {
   readonly plan: FollowUpPlan;
 }
 
+/** What was known at an earlier time, or could have been. */
+export interface AssessedBefore extends Assessed {
+  /** Whether it was, had the messages come as they were sent. */
+  readonly stood: boolean;
+}
+
 /** A record version as mapping reads it: what is known now, and what was or could have been. */
 export interface RecordView {
   readonly version: RecordVersion;
   readonly now: Assessed;
   /** What fewer of the messages, or lower revisions of them, say; see `earlierSets`. */
-  readonly before: readonly Assessed[];
+  readonly before: readonly AssessedBefore[];
 }
 
 /** What a record version says is known now. */
@@ -36,9 +42,10 @@ export function presentOf({ messages, assessment, plan }: RecordVersion): Assess
  */
 export function viewRecord(version: RecordVersion, unit: UnitSettings): RecordView {
   const now = presentOf(version);
-  const before = judgedBefore(version.messages, now, unit).map((was) =>
-    assessed(was, planKnown(was, unit)),
-  );
+  const before = judgedBefore(version.messages, now, unit).map((was) => ({
+    ...assessed(was, planKnown(was, unit)),
+    stood: was.stood,
+  }));
   return { version, now, before };
 }
 

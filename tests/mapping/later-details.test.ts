@@ -114,7 +114,8 @@ describe('no "no" before its time', () => {
 
   it('and what is told then is no correction of a final no', () => {
     const told = laterDocument('events/stomach-status');
-    const bundle = bundleAsOf([esdCase, told], '2026-07-01T00:00:00Z');
+    // The end of the time was known before the status was sent.
+    const bundle = bundleAsOf([esdCase, told], '2026-03-06T00:00:00Z');
     expect(find(bundle, 'Observation', 'adverse-event-30d').status).toBe('amended');
     isSound(bundle);
   });
@@ -246,7 +247,8 @@ describe('the report of the dissection after an event (FHIR R4, diagnostic-repor
   });
 
   it('is amended where what came too late to be told had been unknown', () => {
-    const bundle = bundleAsOf(read, '2026-07-01T00:00:00Z');
+    const late = read.with(-1, { ...read.at(-1), sentAt: '2026-07-02T08:00:00Z' });
+    const bundle = bundleAsOf(late, '2026-07-01T00:00:00Z');
     expect(find(bundle, 'DiagnosticReport', 'endoscopy').status).toBe('amended');
     isSound(bundle);
   });

@@ -384,6 +384,19 @@ export const EQUIVALENT: Listed = {
       'family: metaplasia without incomplete',
     ],
   },
+  'scar-recurrence': {
+    'an earlier row decides wherever it would matter': [
+      'indefinite-tissue: tissue with low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'free-tissue-of-a-neoplastic-look: tissue with indefinite, low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'free-tissue: tissue with indefinite, low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'free-tissue: look with residual-or-recurrent-neoplasia',
+      'neoplastic-look: tissue with no-neoplasia, serrated-without-dysplasia, indefinite, low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'uncertain-look: tissue with no-neoplasia, serrated-without-dysplasia, indefinite, low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'uncertain-look: look with residual-or-recurrent-neoplasia',
+      'clean-look: tissue with no-neoplasia, serrated-without-dysplasia, indefinite, low-grade-dysplasia, high-grade-dysplasia, carcinoma',
+      'clean-look: look with uncertain, residual-or-recurrent-neoplasia',
+    ],
+  },
 };
 
 /** Changes of what absence means that no question with up to two holes tells. */

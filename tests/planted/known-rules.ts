@@ -1,5 +1,7 @@
 import { CLASSIFICATION_RULES } from '../../src/assessment/classifications/classification-rules.js';
 import { JGES_JES_2020_INDICATION } from '../../src/assessment/curability/jges-jes-2020-indication.table.js';
+import { BLEEDING_DEFINITIONS } from '../../src/assessment/events/late-bleeding.table.js';
+import { SCAR_RECURRENCE } from '../../src/assessment/events/recurrence.table.js';
 import { BEST_J } from '../../src/assessment/scores/best-j.table.js';
 import { SCORE_RULES } from '../../src/assessment/scores/score-rules.js';
 import {
@@ -16,6 +18,7 @@ import { SECOND_CLASSIFICATIONS } from '../assessment/classifications/second-cla
 import { BUDDING_SECOND } from '../assessment/classifications/second-findings.js';
 import { INDICATION_SECOND } from '../assessment/curability/second-indication.js';
 import { ALL_SETS, HARMLESS, type Known } from '../assessment/curability/spaces.js';
+import { SECOND_LATE } from '../assessment/events/second-late.js';
 import { type BestJQuestion, bestJ, KINDS } from '../assessment/scores/second-best-j.js';
 import { SECOND_SCORES } from '../assessment/scores/second-scores.js';
 import type { Choices, SecondWriting } from '../support/every-question.js';
@@ -40,11 +43,13 @@ const RULES: readonly Rule[] = [
   ...CLASSIFICATION_RULES,
   ...FOLLOW_UP_RULES,
   JGES_JES_2020_INDICATION,
+  ...BLEEDING_DEFINITIONS.map(({ rule }) => rule),
+  SCAR_RECURRENCE,
 ];
 
 export const knownRules = (): readonly KnownRule[] => [
   ...ALL_SETS.map(curability),
-  ...[INDICATION_SECOND, ...SECOND_SCORES, ...SECOND_CLASSIFICATIONS]
+  ...[INDICATION_SECOND, ...SECOND_SCORES, ...SECOND_CLASSIFICATIONS, ...SECOND_LATE]
     .filter(({ id }) => id !== BUDDING_SECOND.id)
     .map(plain),
   bestJKnown(),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { allRules } from '../../src/pipeline/index.js';
 import { askingOf } from './asking.js';
 import { EQUIVALENT, NEVER_TOLD } from './equivalent.table.js';
 import { plantedInFields } from './field-changes.js';
@@ -55,6 +56,12 @@ describe.each(KNOWN)('one changed point of $rule.id', (known) => {
 });
 
 describe('the changes', () => {
+  it('are made in every rule that can be asked, quantities aside', () => {
+    const ids = KNOWN.map(({ rule }) => rule.id);
+    const tables = allRules().filter(({ kind }) => kind !== 'quantity');
+    expect(tables.map(({ id }) => id).filter((id) => !ids.includes(id))).toEqual([]);
+  });
+
   it('are many: a generator that gives none would prove nothing', () => {
     expect(counted.table).toBeGreaterThan(3000);
     expect(counted.fields).toBeGreaterThan(1000);

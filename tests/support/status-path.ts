@@ -22,9 +22,7 @@ const REPORTED: Path = {
 };
 const PATHS: Readonly<Record<string, Path>> = {
   Observation: REPORTED,
-  // What was added before the report was final may have been added after it, seen from the messages
-  // alone: both orders of arrival end in the same status.
-  DiagnosticReport: { ...REPORTED, preliminary: ['final', 'appended'] },
+  DiagnosticReport: REPORTED,
   ServiceRequest: { draft: ['active', 'revoked'], active: ['completed', 'revoked', 'on-hold'] },
   Specimen: { available: ['unavailable', 'unsatisfactory'] },
 };

@@ -55,6 +55,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'dysplasia or carcinoma in tissue of the scar',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'indefinite-tissue',
       when: { tissue: { is: ['indefinite'] } },
@@ -62,6 +64,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'tissue that is indefinite for dysplasia',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'free-tissue-of-a-neoplastic-look',
       when: { tissue: { is: FREE }, look: { is: ['residual-or-recurrent-neoplasia'] } },
@@ -69,6 +73,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'it looks neoplastic, and its tissue is free',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'free-tissue',
       when: { tissue: { is: FREE }, look: { is: ['none', 'inflammation', 'uncertain'] } },
@@ -76,6 +82,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'tissue of the scar is free of neoplasia',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'neoplastic-look',
       when: { tissue: { is: WITHOUT_ANSWER }, look: { is: ['residual-or-recurrent-neoplasia'] } },
@@ -83,6 +91,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'it looks neoplastic, and no tissue answers',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'uncertain-look',
       when: { tissue: { is: WITHOUT_ANSWER }, look: { is: ['uncertain'] } },
@@ -90,6 +100,8 @@ const TABLE: TableOf<Question, Recurrence> = [
       says: 'its look does not decide, and no tissue answers',
       cites: SOURCE,
     },
+  ],
+  [
     {
       row: 'clean-look',
       when: { tissue: { is: WITHOUT_ANSWER }, look: { is: ['none', 'inflammation'] } },
