@@ -6,16 +6,21 @@ type Plan = Answer['plan'];
 type Item = Plan['items'][number];
 
 /** What comes after the case: one paragraph an item, with its window and why; then the notes. */
-export function describePlan({ items, notes }: Plan, sources: readonly Citation[]): string[] {
+export function describePlan(plan: Plan, sources: readonly Citation[]): string[] {
   return [
-    ...items.map((item) => itemText(item, sources)),
-    ...notes.map(({ says, cites }) => `Note: ${says}${numbersOf(cites, sources)}`),
+    ...toCome(plan).map((item) => itemText(item, sources)),
+    ...plan.notes.map(({ says, cites }) => `Note: ${says}${numbersOf(cites, sources)}`),
   ];
 }
 
 /** Every citation of a plan, in its order; some more than once. */
-export const citesOfPlan = ({ items, notes }: Plan): readonly Citation[] =>
-  [...items, ...notes].flatMap(({ cites }) => cites);
+export const citesOfPlan = (plan: Plan): readonly Citation[] =>
+  [...toCome(plan), ...plan.notes].flatMap(({ cites }) => cites);
+
+const OVER: readonly Item['state'][] = ['done', 'superseded', 'revoked'];
+
+const toCome = ({ items }: Plan): readonly Item[] =>
+  items.filter(({ state }) => !OVER.includes(state));
 
 function itemText(item: Item, sources: readonly Citation[]): string {
   const { key, state, says, reasons, cites } = item;
