@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allRules } from '../../src/pipeline/index.js';
+import { allRules } from '../../src/pipeline/rules.js';
 import { askingOf } from './asking.js';
 import { EQUIVALENT, NEVER_TOLD } from './equivalent.table.js';
 import { plantedInFields } from './field-changes.js';
