@@ -5,16 +5,20 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-// What these test reads no clock and no zone (the tidy test holds their sources to that), and takes
-// its time: once for all zones, in the first.
+// What these test reads no clock and no zone (the tidy test holds the pure folders to that; the last
+// two are about processes), and takes its time: once for all zones, in the first.
 const ZONELESS = [
   'tests/assessment/classifications/**',
   'tests/assessment/curability/**',
   'tests/capacity/**',
+  'tests/mapping/*graph.test.ts',
+  'tests/mapping/*values.test.ts',
   'tests/planted/**',
   'tests/rules/**',
   'tests/statistics/**',
   'tests/terminology/**',
+  'tests/store/own-postgres.test.ts',
+  'tests/whole/two-services.test.ts',
 ];
 
 const ZONES = ['UTC', 'Europe/Berlin', 'America/Sao_Paulo', 'Asia/Kathmandu', 'Pacific/Kiritimati'];

@@ -61,7 +61,14 @@ function comparable(left: Nodes, right: Nodes, operator: Operator): Ordered {
   throw new Unanswered('values of different or compound types');
 }
 
-/** Two instants in milliseconds, or two dates up to the precision that both have. */
+/** Between a day and an instant in any zone the order is certain from so many days on. */
+const CERTAIN_FROM_MS = 2 * 24 * 3_600_000;
+const DAY_LENGTH = '2026-06-24'.length;
+
+/**
+ * Two instants in milliseconds, two dates up to the precision that both have, or a day and an
+ * instant that lie so far apart that no zone can turn them round.
+ */
 function moments(a: string, b: string): Ordered {
   const instants: Ordered = [Date.parse(a), Date.parse(b)];
   const known = INSTANT.test(a) && INSTANT.test(b);
@@ -70,5 +77,12 @@ function moments(a: string, b: string): Ordered {
   const dates: Ordered = [a.slice(0, precision), b.slice(0, precision)];
   if (DATE.test(a) && DATE.test(b) && (a.length === b.length || dates[0] !== dates[1]))
     return dates;
+  if (isDayAndInstant(a, b) || isDayAndInstant(b, a)) {
+    const days: Ordered = [a.slice(0, DAY_LENGTH), b.slice(0, DAY_LENGTH)];
+    if (Math.abs(Date.parse(days[0]) - Date.parse(days[1])) >= CERTAIN_FROM_MS) return days;
+  }
   throw new Unanswered('times of different precision');
 }
+
+const isDayAndInstant = (day: string, instant: string): boolean =>
+  DATE.test(day) && day.length === DAY_LENGTH && INSTANT.test(instant);
