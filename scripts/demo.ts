@@ -3,6 +3,7 @@
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { loadConfig } from '../src/config/index.js';
+import { CAUTION } from '../src/kernel/index.js';
 import { type Running, startService } from '../src/serve.js';
 import { StoreRefused } from '../src/store/index.js';
 import { createClient, type Pushed, putPatients } from './demo/client.js';
@@ -39,8 +40,8 @@ async function demonstrate(): Promise<void> {
   for (const file of others) {
     say(describeCase(file, await client.push('case', readExample(file))));
   }
-  say('\nDecision support, not a verdict: confirm against the guideline and local policy;');
-  say('licensed clinicians decide. Every case and patient here is invented.\n');
+  say(`\n${CAUTION}`);
+  say('Every case and patient here is invented.\n');
   if (process.argv.includes('--exit')) return;
   sayWhere();
   await stopped;
