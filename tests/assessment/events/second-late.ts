@@ -8,7 +8,7 @@ type Asked<F extends keyof LateBleeding> = Pick<LateBleeding, F>;
 
 // Dig Dis Sci 2024, European validation of BEST-J, abstract: clinical signs, confirmed at emergency
 // endoscopy, from completion to 28 days.
-export const BLEED_28D_SECOND: SecondWriting<Asked<'days' | 'clinicalSigns' | 'bleedingSpotSeen'>> =
+const BLEED_28D_SECOND: SecondWriting<Asked<'days' | 'clinicalSigns' | 'bleedingSpotSeen'>> =
   {
     id: 'bleed-28d',
     says: ({ days, clinicalSigns, bleedingSpotSeen }) =>
@@ -18,7 +18,7 @@ export const BLEED_28D_SECOND: SecondWriting<Asked<'days' | 'clinicalSigns' | 'b
 
 // World J Gastroenterol 2014;20:1839: overt haematochezia from 6 h to 30 days after the procedure
 // with a bleeding spot at repeat colonoscopy, or in need of transfusion.
-export const BLEED_6H_30D_SECOND: SecondWriting<
+const BLEED_6H_30D_SECOND: SecondWriting<
   Asked<'days' | 'hours' | 'haematochezia' | 'bleedingSpotSeen' | 'transfusion'>
 > = {
   id: 'bleed-6h-30d',
@@ -36,7 +36,7 @@ export const BLEED_6H_30D_SECOND: SecondWriting<
 };
 
 // Endoscopy 2024;56:110-118: within 30 days (abstract); what is significant from memory.
-export const BLEED_30D_SECOND: SecondWriting<
+const BLEED_30D_SECOND: SecondWriting<
   Asked<'days' | 'emergencyVisit' | 'readmission' | 'transfusion' | 'haemostasis' | 'hbDropGPerDl'>
 > = {
   id: 'bleed-30d-csdb',
@@ -67,7 +67,7 @@ export interface Scar {
 
 // Common practice, no source: tissue decides before the look; where both speak against each other,
 // or neither is sure, nobody decides.
-export const SCAR_SECOND: SecondWriting<Scar> = {
+const SCAR_SECOND: SecondWriting<Scar> = {
   id: 'scar-recurrence',
   says: ({ look, tissue }) => {
     const found = (words: readonly string[]) => words.includes(tissue);
