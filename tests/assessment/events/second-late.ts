@@ -8,13 +8,12 @@ type Asked<F extends keyof LateBleeding> = Pick<LateBleeding, F>;
 
 // Dig Dis Sci 2024, European validation of BEST-J, abstract: clinical signs, confirmed at emergency
 // endoscopy, from completion to 28 days.
-const BLEED_28D_SECOND: SecondWriting<Asked<'days' | 'clinicalSigns' | 'bleedingSpotSeen'>> =
-  {
-    id: 'bleed-28d',
-    says: ({ days, clinicalSigns, bleedingSpotSeen }) =>
-      days <= 28 && clinicalSigns && bleedingSpotSeen ? 'yes' : 'no',
-    choices: { days: DAYS, clinicalSigns: FLAGS, bleedingSpotSeen: FLAGS },
-  };
+const BLEED_28D_SECOND: SecondWriting<Asked<'days' | 'clinicalSigns' | 'bleedingSpotSeen'>> = {
+  id: 'bleed-28d',
+  says: ({ days, clinicalSigns, bleedingSpotSeen }) =>
+    days <= 28 && clinicalSigns && bleedingSpotSeen ? 'yes' : 'no',
+  choices: { days: DAYS, clinicalSigns: FLAGS, bleedingSpotSeen: FLAGS },
+};
 
 // World J Gastroenterol 2014;20:1839: overt haematochezia from 6 h to 30 days after the procedure
 // with a bleeding spot at repeat colonoscopy, or in need of transfusion.
