@@ -3,6 +3,7 @@ import { offClosedDays } from './closed-days.js';
 import { ended } from './endings.js';
 import type { FollowUpPlan, PlanItem } from './follow-up-plan.js';
 import { joinOverlaps } from './overlaps.js';
+import { ownKeys } from './own-keys.js';
 import type { ExaminationFacts, PlanFacts } from './plan-facts.js';
 import { seriesItems } from './series.js';
 import { stopRule } from './stop.js';
@@ -50,9 +51,8 @@ function itemsOf(told: PlanFacts, unit: UnitSettings): readonly PlanItem[] {
     ...timedItems(facts, examinations, series),
     ...strictureItems(facts, examinations, unit),
   ];
-  return ended(facts, [...asked, ...others])
-    .map((item) => offClosedDays(item, unit))
-    .sort(byDate);
+  const items = ended(facts, [...asked, ...others]).map((item) => offClosedDays(item, unit));
+  return ownKeys(items.sort(byDate));
 }
 
 function inOrder(facts: PlanFacts): PlanFacts {
