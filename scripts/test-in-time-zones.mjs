@@ -6,17 +6,21 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 // What these test reads no clock and no zone (the tidy test holds the pure folders to that; the last
-// two are about processes), and takes its time: once for all zones, in the first.
+// three are about processes), and takes its time: once for all zones, in the first.
 const ZONELESS = [
   'tests/assessment/classifications/**',
   'tests/assessment/curability/**',
   'tests/capacity/**',
+  'tests/conformance/peers.test.ts',
   'tests/mapping/*graph.test.ts',
   'tests/mapping/*values.test.ts',
+  'tests/mapping/pathology-verdicts.test.ts',
   'tests/planted/**',
   'tests/rules/**',
+  'tests/sandbox/example-records.test.ts',
   'tests/statistics/**',
   'tests/terminology/**',
+  'tests/cli/program.test.ts',
   'tests/store/own-postgres.test.ts',
   'tests/whole/two-services.test.ts',
 ];
