@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addDays, daysBetween } from '../../src/kernel/index.js';
 import { sandboxDatabase } from '../sandbox/support/sandbox-database.js';
 import { until } from '../store/waiting.js';
 import type { Draft } from '../support/consistent-case.js';
@@ -40,8 +41,18 @@ interface Told {
 }
 
 /** A case of an example under a number of its own. */
+/** The example as if it were of these days: of an old case the services would tell that time passed. */
+function recent(example: string): Draft {
+  const text = readFileSync(`examples/cases/${example}`, 'utf8');
+  const days = daysBetween(
+    JSON.parse(text).sentAt.slice(0, 10),
+    new Date().toISOString().slice(0, 10),
+  );
+  return JSON.parse(text.replaceAll(/\d{4}-\d{2}-\d{2}(?=[T"])/g, (day) => addDays(day, days - 1)));
+}
+
 function message(name: string, change: Draft = {}, example = 'minimal.json'): string {
-  const sent = JSON.parse(readFileSync(`examples/cases/${example}`, 'utf8'));
+  const sent = recent(example);
   const { system } = sent.case;
   return JSON.stringify({ ...sent, revision: 1, ...change, case: { system, value: `EX-${name}` } });
 }
