@@ -53,6 +53,49 @@ describe('specimen area and dissection speed', () => {
   });
 });
 
+describe('a finding that rests on others', () => {
+  const area = specimenAreaCm2({ longAxisMm: 30, shortAxisMm: 20 });
+  const times = { scopeInAt: '2026-03-02T09:00:00+01:00', scopeOutAt: '2026-03-02T10:00:00+01:00' };
+  const at = '2026-03-02T09:30:00+01:00';
+
+  it('names each time that is missing, and none that is there', () => {
+    const missingOf = (more: object) => {
+      const found = dissectionMin({ ...times, ...more });
+      return found.kind === 'indeterminate' ? found.missing : [];
+    };
+    expect(missingOf({})).toEqual(['times.firstIncisionAt', 'times.dissectionEndAt']);
+    expect(missingOf({ dissectionEndAt: at })).toEqual(['times.firstIncisionAt']);
+    expect(missingOf({ firstIncisionAt: at })).toEqual(['times.dissectionEndAt']);
+    expect(specimenAreaCm2({ shortAxisMm: 20 })).toEqual({
+      kind: 'indeterminate',
+      missing: ['specimen.longAxisMm'],
+    });
+  });
+
+  it('has no speed without an area or without a time', () => {
+    const minutes = dissectionMin({ ...times, dissectionEndAt: at });
+    expect(speedCm2PerH(area, minutes)).toEqual({
+      kind: 'indeterminate',
+      missing: ['times.firstIncisionAt'],
+    });
+    expect(speedCm2PerH(specimenAreaCm2({ longAxisMm: 30 }), determined(60, []))).toEqual({
+      kind: 'indeterminate',
+      missing: ['specimen.shortAxisMm'],
+    });
+  });
+
+  it('cites what it rests on', () => {
+    const worksOf = (finding: ReturnType<typeof specimenAreaCm2>) =>
+      finding.kind === 'determined' ? finding.cites.map(({ work }) => work) : [];
+    expect(worksOf(area)).toHaveLength(1);
+    expect(worksOf(procedureMin(times))).toHaveLength(1);
+    expect(worksOf(dissectionMin({ ...times, firstIncisionAt: at, dissectionEndAt: at }))).toEqual(
+      worksOf(procedureMin(times)),
+    );
+    expect(worksOf(speedCm2PerH(area, determined(60, [])))).toHaveLength(2);
+  });
+});
+
 const NINE = '2026-03-02T09:00:00+01:00';
 const TEN = '2026-03-02T10:00:00+01:00';
 

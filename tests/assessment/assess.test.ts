@@ -118,4 +118,16 @@ describe('what a record means', () => {
     expect(less.review.length).toBeLessThan(review.length);
     expect(less.missingElements.length).toBeGreaterThan(0);
   });
+
+  // Speeds of less than 0.5 cm2 an hour are asked again (consistency check, common practice).
+  it('is asked again when its specimen is too small for its time', () => {
+    const sent = caseOf('stomach-differentiated');
+    const checksOf = (longAxisMm: number, shortAxisMm: number) =>
+      assess(
+        { fields: { ...sent, specimen: { retrieved: true, longAxisMm, shortAxisMm } } },
+        DEFAULT_UNIT_SETTINGS,
+      ).review.filter(({ says }) => says.includes('unusually slow'));
+    expect(checksOf(5, 5)).toHaveLength(1);
+    expect(checksOf(30, 30)).toEqual([]);
+  });
 });

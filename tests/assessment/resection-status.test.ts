@@ -1,10 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { statusOf } from '../../src/assessment/resection-status.js';
+import { resectionStatus, statusOf } from '../../src/assessment/resection-status.js';
 import {
   RESECTION_STATUS,
   type ResectionFacts,
 } from '../../src/assessment/resection-status.table.js';
+import { type CaseFields, parseCase } from '../../src/contract/index.js';
+import { invariant } from '../../src/kernel/index.js';
 import { everyQuestion } from '../support/every-question.js';
+import { soundPathology } from './sound-pathology.js';
 
 const STATES = ['0', '1', 'X'] as const;
 const BOOLEANS = [true, false] as const;
@@ -91,3 +95,43 @@ describe('resection status without a margin', () => {
     });
   });
 });
+
+/** R2 where something was left: by the outcome of the resection, or where its end says so. */
+describe('resection status of a record with free margins', () => {
+  const read = parseCase(readFileSync('examples/cases/stomach-differentiated.json'));
+  invariant(read.ok, 'the example is sound');
+  const { fields } = read.value;
+  const statusBy = (outcome: Outcome, complete: boolean | undefined, findings: Draft) => {
+    const { complete: _, ...resection } = fields.resection;
+    const sent = {
+      ...fields,
+      resection: { ...resection, outcome, ...(complete === undefined ? {} : { complete }) },
+    };
+    return resectionStatus(sent, soundPathology(findings));
+  };
+  const FREE = { hm: { state: '0' }, vm: { state: '0' } };
+
+  it.each([
+    ['en-bloc', undefined, 'R0'],
+    ['en-bloc', true, 'R0'],
+    ['en-bloc', false, 'R2'],
+    ['piecemeal', undefined, 'RX'],
+    ['piecemeal', true, 'RX'],
+    ['piecemeal', false, 'R2'],
+    ['abandoned', undefined, 'R2'],
+    ['not-started', undefined, 'R2'],
+  ] as const)('%s, complete %s: %s', (outcome, complete, status) => {
+    expect(statusBy(outcome, complete, FREE)).toMatchObject({ value: status });
+  });
+
+  it.each([
+    [{ hm: { state: '0' }, vm: undefined }, ['pathology.findings.vm']],
+    [{ hm: undefined, vm: { state: '0' } }, ['pathology.findings.hm']],
+    [{ hm: undefined, vm: undefined }, ['pathology.findings.hm', 'pathology.findings.vm']],
+  ])('names the margin that is missing: %j', (findings, missing) => {
+    expect(statusBy('en-bloc', true, findings)).toEqual({ kind: 'indeterminate', missing });
+  });
+});
+
+type Draft = Readonly<Record<string, unknown>>;
+type Outcome = CaseFields['resection']['outcome'];

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { classBy } from '../../../src/assessment/curability/class-by.js';
 import { assessCurability } from '../../../src/assessment/curability/curability.js';
 import { toCurabilityQuestion } from '../../../src/assessment/curability/from-record.js';
 import { MAPS_III_2025 } from '../../../src/assessment/curability/maps-iii-2025.table.js';
@@ -85,5 +86,12 @@ describe('the histology of a report', () => {
     expect(questionOf({ histology: 'carcinoma', depth: 'X' }, 'gastric')['depth']).toBeNull();
     expect(questionOf({ histology: 'carcinoma', depth: 'X' })['depth']).toBeNull();
     expect(questionOf({ histology: 'low-grade-dysplasia' })['depth']).toBeUndefined();
+  });
+});
+
+describe('a class by a set, whichever the unit has chosen', () => {
+  it('is absent while more than one is possible', () => {
+    expect(classBy('jges-jgca-2021', told({}))).toBe('eCuraA');
+    expect(classBy('jges-jgca-2021', { ...told({}), ly: null })).toBeUndefined();
   });
 });

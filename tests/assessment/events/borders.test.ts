@@ -1,6 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { assessEvents } from '../../../src/assessment/index.js';
-import type { EventFields } from '../../../src/contract/index.js';
+import { type EventFields, parseExamination } from '../../../src/contract/index.js';
 import { bare, caseOf, eventOf } from './sample-events.js';
 
 const base = caseOf('rectum');
@@ -78,6 +79,33 @@ describe('a grade', () => {
     const findings = gradesOf(bare('fever', '2026-06-10', { grades }))[0]?.findings;
     expect(findings?.[0]).toMatchObject({ stated: 'II' });
     expect(findings?.[1]).not.toHaveProperty('stated');
+  });
+});
+
+describe('grades that the unit stated', () => {
+  it('contradict each other where one alone is death', () => {
+    const fever = bare('fever', '2026-06-10');
+    const conflictsOf = (grades: NonNullable<EventFields['grades']>) =>
+      gradesOf({ ...fever, grades })[0]?.conflicts.map(({ remark }) => remark);
+    expect(conflictsOf({ agree: 'V', clavienDindo: 'IVb' })).toEqual(['death-in-agree-only']);
+    expect(conflictsOf({ agree: 'IVb', clavienDindo: 'V' })).toEqual([
+      'death-in-clavien-dindo-only',
+    ]);
+    expect(conflictsOf({ agree: 'V', clavienDindo: 'V' })).toEqual([]);
+  });
+});
+
+describe('an examination', () => {
+  const read = parseExamination(readFileSync('examples/examinations/stomach-first.json'));
+  if (!read.ok) throw new Error('the sample is sound');
+  const { fields } = read.value;
+  const on = (examinedOn: string) => ({ ...fields, examinedOn });
+
+  it.each([
+    ['2026-07-01', false],
+    ['2026-07-02', true],
+  ])('on %s shows that 30 days are over: %s', (day, isClosed) => {
+    expect(assessEvents(RECTUM, [], [on(day)]).windowIsClosed).toBe(isClosed);
   });
 });
 
