@@ -24,11 +24,10 @@ const CASES = sampleCases(400)
 
 // A law: what a record tells a score is a question that people may ask of it too.
 describe.each(RECORD_SCORES)('a case told to $rule.id', ({ rule, organs, told }) => {
-  const questions = CASES.filter(({ lesion }) => organs.includes(lesion.organ)).map((fields) =>
-    told({ fields, report: undefined, gastricClass: undefined }),
-  );
-
   it('is told in the words of the score', () => {
+    const questions = CASES.filter(({ lesion }) => organs.includes(lesion.organ)).map((fields) =>
+      told({ fields, report: undefined, gastricClass: undefined }),
+    );
     expect(questions.length).toBeGreaterThan(50);
     expect(questions.flatMap((question) => refused(rule, question))).toEqual([]);
   });
