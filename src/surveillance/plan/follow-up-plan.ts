@@ -53,6 +53,27 @@ export interface Overlap {
   readonly target?: string;
 }
 
+/** What the scheduler last said of the appointment for an item. */
+export interface Booking {
+  readonly status: 'booked' | 'cancelled' | 'did-not-attend';
+  /** ISO 8601 instants with offset, as the scheduler said them. */
+  readonly startsAt: string;
+  readonly endsAt: string;
+  /** Calendar day of `startsAt` in its own offset. */
+  readonly on: string;
+  /** Whether it had been booked at another time before. */
+  readonly moved: boolean;
+  /** Scheduler's instant of saying so. */
+  readonly toldAt: string;
+  /**
+   * Whose Appointment it is on the FHIR server: ours, made of the word of a scheduler that has
+   * none there, or another system's, which we read and never write.
+   */
+  readonly heldBy: 'service' | 'server';
+  /** Reference of another system's Appointment, `Appointment/id`. */
+  readonly appointment?: string;
+}
+
 /** One examination or task of a plan; a request to a scheduler. */
 export interface PlanItem {
   /** `row.sequence`; the same as long as it means the same, within its case. */
@@ -93,6 +114,7 @@ export interface PlanItem {
   readonly state: ItemState;
   readonly reasons: readonly PlanReason[];
   readonly doneBy?: DoneBy;
+  readonly booking?: Booking;
   /** Key of the item that stands instead of a superseded one. */
   readonly replacedBy?: string;
   readonly overlaps: readonly Overlap[];
