@@ -13,3 +13,4 @@ export type {
 } from './plan/follow-up-plan.js';
 export type { PlanFacts } from './plan/plan-facts.js';
 export { planFollowUp } from './plan/plan-follow-up.js';
+export { type Visit, type VisitItem, type VisitUrgency, visitsOf } from './visits.js';
