@@ -99,7 +99,7 @@ function jsonSchemaOf({ file, title, description, schema }: Published): object {
 
 const readme = (): string => `# JSON Schema of the messages
 
-Generated from the contract (\`npm run generate\`); draft 2020-12.
+Generated from the contract (\`npm run generated\`); draft 2020-12.
 
 ${PUBLISHED.map(({ file, title }) => `- \`${file}\`: ${title}.`).join('\n')}
 

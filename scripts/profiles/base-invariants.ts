@@ -12,7 +12,7 @@ export const BASE_INVARIANTS_PATH = 'src/conformance/base-invariants.generated.t
 const HELD_ELSEWHERE = ['ele-1'];
 
 const HEAD =
-  '// Made by `npm run generate` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.';
+  '// Made by `npm run generated` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.';
 
 interface Row {
   readonly key: string;

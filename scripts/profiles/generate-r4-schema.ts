@@ -7,7 +7,7 @@ import { r4Schema } from './r4-schema.js';
 export const R4_SCHEMA_PATH = 'src/conformance/r4-schema.generated.ts';
 
 const HEADER = `// @ts-nocheck
-// Made by \`npm run generate\` of the FHIR R4 (4.0.1) JSON schema; do not edit.
+// Made by \`npm run generated\` of the FHIR R4 (4.0.1) JSON schema; do not edit.
 `;
 
 /** @returns the checker of Bundles as code without imports, by its path in the repository */

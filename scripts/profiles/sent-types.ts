@@ -1,6 +1,6 @@
 /**
  * The R4 resource types of which the service may send instances. A new type is one more line;
- * schema, base invariants and their tests follow it with `npm run generate`.
+ * schema, base invariants and their tests follow it with `npm run generated`.
  */
 export const SENT_TYPES = [
   'Procedure',

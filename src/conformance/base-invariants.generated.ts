@@ -1,4 +1,4 @@
-// Made by `npm run generate` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.
+// Made by `npm run generated` of the StructureDefinitions of FHIR R4 (4.0.1); do not edit.
 import type { Rule } from './rule.js';
 
 export const BASE_INVARIANTS: readonly Rule[] = [
