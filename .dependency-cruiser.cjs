@@ -10,7 +10,9 @@ const MAY_IMPORT = {
   surveillance: ['kernel', 'references', 'rules', 'contract', 'assessment'],
   capacity: ['kernel'],
   calendar: ['kernel'],
-  record: ['kernel', 'contract', 'assessment', 'surveillance'],
+  outcomes: ['kernel', 'references', 'statistics'],
+  pages: ['kernel', 'outcomes'],
+  record: ['kernel', 'contract', 'assessment', 'surveillance', 'outcomes'],
   mapping: ['kernel', 'terminology', 'contract', 'assessment', 'surveillance', 'record'],
   conformance: ['kernel'],
   pipeline: [
@@ -20,16 +22,17 @@ const MAY_IMPORT = {
     'statistics',
     'assessment',
     'surveillance',
+    'outcomes',
     'record',
     'mapping',
     'conformance',
   ],
-  store: ['kernel', 'pipeline'],
+  store: ['kernel', 'outcomes', 'pipeline'],
   delivery: ['kernel', 'conformance', 'pipeline'],
-  http: ['kernel', 'contract', 'pipeline'],
+  http: ['kernel', 'contract', 'outcomes', 'pages', 'pipeline'],
   sandbox: ['kernel'],
   config: ['kernel', 'contract', 'delivery', 'http'],
-  cli: ['kernel', 'references', 'contract', 'rules', 'pipeline'],
+  cli: ['kernel', 'references', 'contract', 'rules', 'outcomes', 'pages', 'pipeline'],
 };
 
 // Which packages a folder may use. Absent: none. Node's own modules are for the shell alone.
@@ -61,9 +64,10 @@ const SHELL = ['store', 'delivery', 'http', 'sandbox', 'config', 'cli'];
 const TYPES_ONLY = {
   terminology: ['contract'],
   mapping: ['contract', 'assessment', 'surveillance', 'record'],
-  store: ['pipeline'],
+  store: ['outcomes', 'pipeline'],
   delivery: ['conformance', 'pipeline'],
   http: ['pipeline'],
+  pages: ['outcomes'],
 };
 
 // The one pure file that may use a Node module: hashes and the ids made of them.

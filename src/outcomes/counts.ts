@@ -1,0 +1,95 @@
+import type { Filters, OutcomeQuery, Period } from './question.js';
+import type { Dimension, IndicatorId, IndicatorWord, IndicatorWords, QuantityId } from './words.js';
+
+/** Values of the dimensions by which a cell is told apart; empty: all cases that are asked for. */
+export type Stratum = Filters;
+
+/** Cases by the word that their records say of an indicator. */
+export type WordCounts = { readonly [Word in IndicatorWord]: number };
+
+/** Middle and quarters of the values that are told, by linear interpolation between ranks. */
+export interface Quartiles {
+  /** Values told. */
+  readonly n: number;
+  /** Cases of the denominator without a value. */
+  readonly missing: number;
+  readonly q1: number | null;
+  readonly median: number | null;
+  readonly q3: number | null;
+}
+
+/** Counts of one cell, as a store makes them. */
+export interface CountedCell {
+  readonly stratum: Stratum;
+  readonly cases: number;
+  readonly indicators: { readonly [Id in IndicatorId]: WordCounts };
+}
+
+/** A cell that is reported has its quantities too. */
+export interface MeasuredCell extends CountedCell {
+  readonly quantities: { readonly [Id in QuantityId]: Quartiles };
+}
+
+/**
+ * Counts for deciding which cells are small, over every subset of the dimensions: the cells of
+ * `{organ: 'colon', fibrosis: 'F1'}`, of `{organ: 'colon'}`, of `{fibrosis: 'F1'}` and of `{}`.
+ * The year of the resection is a dimension of its own. Cells without a case may be left out.
+ */
+export interface CubeCell extends CountedCell {
+  /** Calendar year of the resection; absent: all years. */
+  readonly year?: string;
+}
+
+/** State of the first check after a resection, by the days that a record tells. */
+export interface FollowUpCounts {
+  /** At or before its latest day. */
+  readonly onTime: number;
+  readonly late: number;
+  /** Not done, and the latest day is not over. */
+  readonly notYetDue: number;
+  /** Not done, and the latest day is over. */
+  readonly overdue: number;
+  /** Overdue by so long that nobody expects it any more. */
+  readonly lost: number;
+  /** Nothing more is wanted: death, surgery or refusal came first. */
+  readonly ended: number;
+  /** No day is planned: no verdict yet, or nothing follows. */
+  readonly notPlanned: number;
+}
+
+/** Lesions that were watched for as many days: up to neoplasia at the scar, or the last check. */
+export interface WatchedFor {
+  readonly days: number;
+  readonly recurred: boolean;
+  readonly lesions: number;
+}
+
+/** One case of a learning curve, in the order of resection. */
+export interface CaseInOrder {
+  /** Day of the resection. */
+  readonly on: string;
+  readonly operator: string;
+  readonly words: Pick<IndicatorWords, 'enBloc' | 'r0' | 'curative' | 'intraproceduralPerforation'>;
+  readonly speedCm2PerH: number | null;
+}
+
+/** Cases that are asked for. */
+export interface Asked extends Period {
+  readonly filters: Filters;
+}
+
+/** Counts cases; a store implements it. Withdrawn and withheld cases never count. */
+export interface OutcomeStore {
+  /** One cell a combination of values that occurs; with `by` empty one cell, of zeros if need be. */
+  measure(
+    asked: Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>,
+  ): Promise<readonly MeasuredCell[]>;
+  /** Without any filter or period: see `CubeCell`. */
+  cube(dimensions: readonly Dimension[]): Promise<readonly CubeCell[]>;
+  /** @param asOf calendar day */
+  followUps(asked: Asked, asOf: string): Promise<FollowUpCounts>;
+  watched(asked: Asked): Promise<readonly WatchedFor[]>;
+  inOrder(asked: Asked): Promise<readonly CaseInOrder[]>;
+  /** Cases left out because their source restricts them. */
+  withheld(asked: Asked): Promise<number>;
+}

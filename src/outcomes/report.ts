@@ -1,0 +1,128 @@
+import type { Citation } from '../kernel/index.js';
+import type { FollowUpCounts, Stratum } from './counts.js';
+import type { IntervalMethod, OutcomeQuery, SmallCellPolicy } from './question.js';
+import type { IndicatorId, QuantityId } from './words.js';
+
+/** Two ends of a rate, shares of 0 to 1. */
+export interface RateInterval {
+  readonly lower: number;
+  readonly upper: number;
+  readonly method: IntervalMethod;
+  readonly level: number;
+}
+
+/** Why numbers are not shown: they are small, or would give away small ones elsewhere. */
+export type Suppressed = 'small' | 'protects-others';
+
+/** A rate with its counts; numbers unrounded. */
+export type IndicatorResult =
+  | {
+      readonly id: IndicatorId;
+      readonly kind: 'rate';
+      readonly numerator: number;
+      readonly denominator: number;
+      /** Cases whose outcome nobody told: in neither count. */
+      readonly missing: number;
+      /** Cases whose window is not over: in neither count. */
+      readonly windowOpen: number;
+      /** Share of 0 to 1. */
+      readonly rate: number;
+      readonly interval: RateInterval;
+      /** Shown although small, to those who may see it. */
+      readonly isSmall: boolean;
+    }
+  | {
+      readonly id: IndicatorId;
+      /** Nobody to count: there is no rate. */
+      readonly kind: 'no-rate';
+      readonly missing: number;
+      readonly windowOpen: number;
+    }
+  | { readonly id: IndicatorId; readonly kind: 'suppressed'; readonly why: Suppressed };
+
+export type QuantityResult =
+  | {
+      readonly id: QuantityId;
+      readonly kind: 'quartiles';
+      readonly unit: string;
+      readonly n: number;
+      readonly missing: number;
+      readonly q1: number;
+      readonly median: number;
+      readonly q3: number;
+    }
+  | { readonly id: QuantityId; readonly kind: 'no-value'; readonly missing: number }
+  | { readonly id: QuantityId; readonly kind: 'suppressed'; readonly why: Suppressed };
+
+export interface ReportCell {
+  readonly stratum: Stratum;
+  /** Absent: suppressed. */
+  readonly cases?: number;
+  /** Whether rates of this cell may stand in a ranking: 10 cases or more. */
+  readonly isRankable: boolean;
+  readonly indicators: readonly IndicatorResult[];
+  readonly quantities: readonly QuantityResult[];
+}
+
+/** One step of a curve of lesions without recurrence. */
+export interface SurvivalPoint {
+  /** Months of 30.4375 days after the resection. */
+  readonly months: number;
+  /** Lesions watched up to just before. */
+  readonly atRisk: number;
+  readonly events: number;
+  /** Lesions whose last check was here. */
+  readonly censored: number;
+  /** Share of 0 to 1 without recurrence. */
+  readonly survival: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+export interface SurvivalCurve {
+  readonly lesions: number;
+  readonly events: number;
+  readonly level: number;
+  /** By time; the first is month 0. */
+  readonly points: readonly SurvivalPoint[];
+  /** Points were joined or cut so that no small count shows. */
+  readonly isCoarsened: boolean;
+}
+
+/** A published rate or speed to hold beside a result; never a limit of its own. */
+export interface Benchmark {
+  readonly says: string;
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly cites: readonly Citation[];
+}
+
+/** What an indicator counts, for readers. */
+export interface Definition {
+  readonly id: IndicatorId;
+  readonly title: string;
+  readonly numerator: string;
+  readonly denominator: string;
+  readonly exclusions: readonly string[];
+  readonly windowDays?: number;
+  readonly good: 'high' | 'low';
+  readonly benchmarks: readonly Benchmark[];
+  readonly cites: readonly Citation[];
+}
+
+export interface OutcomeReport {
+  readonly query: OutcomeQuery;
+  readonly policy: SmallCellPolicy;
+  /** All cases asked for come first, with an empty stratum, then the strata. */
+  readonly cells: readonly ReportCell[];
+  /** Absent: suppressed. */
+  readonly followUp?: FollowUpCounts;
+  /** Absent: suppressed, or no lesion was checked. */
+  readonly recurrence?: SurvivalCurve;
+  /** Cases left out because their source restricts them; absent: suppressed. */
+  readonly withheld?: number;
+  readonly definitions: readonly Definition[];
+  /** For readers: what the numbers cannot say. */
+  readonly cautions: readonly string[];
+  readonly asOf: string;
+}

@@ -1,0 +1,99 @@
+import type { Citation } from '../kernel/index.js';
+import type { CusumAims } from '../statistics/index.js';
+import type { Stratum } from './counts.js';
+import type { SeriesName } from './question.js';
+import type { IndicatorId } from './words.js';
+
+/** One observation of a curve. */
+export interface CusumPoint {
+  /** 1 for the first observation. */
+  readonly number: number;
+  readonly on: string;
+  readonly failed: boolean;
+  /** Sum of failures less the target: rising is worse. */
+  readonly simple: number;
+  /** As a sequential test, started anew at each limit. */
+  readonly sequential: number;
+  /** Which limit this observation reached. */
+  readonly reached?: 'acceptable' | 'unacceptable';
+}
+
+export interface CusumSeries {
+  readonly kind: 'cusum';
+  readonly series: SeriesName;
+  readonly title: string;
+  readonly aims: CusumAims;
+  readonly step: number;
+  readonly lowerLimit: number;
+  readonly upperLimit: number;
+  readonly points: readonly CusumPoint[];
+  /** Cases without an answer: not on the curve. */
+  readonly missing: number;
+  readonly cites: readonly Citation[];
+}
+
+/** One operator or unit beside the limits. */
+export interface FunnelPoint {
+  readonly stratum: Stratum;
+  readonly events: number;
+  readonly of: number;
+  readonly rate: number;
+  /** Beyond the wider limits, the narrower ones, or within. */
+  readonly position: 'within' | 'beyond-95' | 'beyond-998';
+}
+
+/** Limits at one number of observations, shares of 0 to 1. */
+export interface FunnelLimits {
+  readonly of: number;
+  readonly lower95: number;
+  readonly upper95: number;
+  readonly lower998: number;
+  readonly upper998: number;
+}
+
+export interface Funnel {
+  readonly kind: 'funnel';
+  readonly indicator: IndicatorId;
+  /** Share of 0 to 1 that points are held to: the rate of all points together, or one given. */
+  readonly target: number;
+  readonly targetIs: 'own-rate' | 'given';
+  readonly points: readonly FunnelPoint[];
+  readonly limits: readonly FunnelLimits[];
+  /** Strata left out: fewer than 10 observations, or suppressed. */
+  readonly leftOut: number;
+  readonly cites: readonly Citation[];
+}
+
+/** Rates over the cases of one operator, in blocks of their order. */
+export interface LearningBlock {
+  readonly fromCase: number;
+  readonly toCase: number;
+  readonly enBlocRate?: number;
+  readonly r0Rate?: number;
+  readonly curativeRate?: number;
+  readonly medianSpeedCm2PerH?: number;
+}
+
+/** The first case after which a curve keeps a published level, over a whole block. */
+export interface Threshold {
+  readonly says: string;
+  readonly reachedAtCase?: number;
+  readonly publishedAtCase?: number;
+  readonly cites: readonly Citation[];
+}
+
+export interface LearningCurve {
+  readonly kind: 'learning-curve';
+  readonly blockSize: number;
+  readonly cases: number;
+  readonly blocks: readonly LearningBlock[];
+  readonly thresholds: readonly Threshold[];
+}
+
+/** Curves show single cases: where small counts are hidden there is none. */
+export interface HiddenSeries {
+  readonly kind: 'hidden';
+  readonly because: string;
+}
+
+export type OutcomeSeries = CusumSeries | Funnel | LearningCurve | HiddenSeries;
