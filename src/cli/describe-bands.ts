@@ -1,13 +1,16 @@
 import type { Citation } from '../kernel/index.js';
 import { type Band, describeCondition, type Fields, type Rate } from '../rules/index.js';
-import { numbersOf } from './rule-sources.js';
 import { wrap } from './wrap.js';
 
-/** The groups of a score with their published rates. */
+/**
+ * The groups of a score with their published rates.
+ *
+ * @param sources what to write behind a group for its works
+ */
 export function describeBands(
   bands: readonly Band[],
   fields: Fields,
-  all: readonly Citation[],
+  sources: (cites: readonly Citation[]) => string,
 ): readonly string[] {
   if (bands.length === 0) return ['', 'Groups: none were published.'];
   const width = Math.max(...bands.map(({ group }) => group.length));
@@ -21,10 +24,7 @@ export function describeBands(
         ...(band.rate === undefined ? [] : [describeRate(band.rate)]),
         ...(band.figures ?? []).map(({ says, value, unit }) => `${says} ${value} ${unit}`),
       ];
-      return wrap(
-        `  ${band.group.padEnd(width)}  `,
-        `${about.join('; ')}${numbersOf(band.cites, all)}`,
-      );
+      return wrap(`  ${band.group.padEnd(width)}  `, `${about.join('; ')}${sources(band.cites)}`);
     }),
   ];
 }

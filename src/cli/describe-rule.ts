@@ -11,7 +11,7 @@ import { describeBands } from './describe-bands.js';
 import { citationsOf, describeBases, describeCitation, numbersOf } from './rule-sources.js';
 import { wrap } from './wrap.js';
 
-/** A rule for people: what it asks, what it gives, who says so. */
+/** All of a rule for people: what it asks, what it gives, who says so and where. */
 export function describeRule(rule: Rule, caution: string): string {
   const all = citationsOf(rule);
   const { id, version, title, population, unconfirmed, cites } = rule;
@@ -47,7 +47,7 @@ function core(rule: Rule, all: readonly Citation[]): readonly string[] {
             `${describeCondition(when, rule.fields)}${numbersOf(cites, all)}`,
           ),
         ),
-        ...describeBands(rule.bands, rule.fields, all),
+        ...describeBands(rule.bands, rule.fields, (cites) => numbersOf(cites, all)),
       ];
     case 'rule-set':
     case 'classification':

@@ -3,6 +3,7 @@ import { readArguments, unitSettings } from './arguments.js';
 import { askRule } from './ask-rule.js';
 import { describeRule } from './describe-rule.js';
 import { nearIds } from './near-ids.js';
+import { outlineRule } from './outline-rule.js';
 import { readInput } from './read-input.js';
 import { toRuleJson } from './rule-json.js';
 import { listRules, toEntry } from './rule-list.js';
@@ -12,12 +13,13 @@ const HELP = `Usage: dissection-records rule [options]
        dissection-records rule [options] ID
        dissection-records rule [options] ID FILE
 
-Lists the rules: rule sets, follow-ups, scores, classifications, quantities. With ID: shows one, row
-by row, with its sources. With FILE, or - for standard input: reads the fields of a question as a
-JSON object and answers it as JSON; a list of objects gets a list of answers.
+Lists the rules: rule sets, follow-ups, scores, classifications, quantities. With ID: shows one, a
+line a row, with its sources. With FILE, or - for standard input: reads the fields of a question as
+a JSON object and answers it as JSON; a list of objects gets a list of answers.
 
 Options:
   --settings FILE  settings of the unit, instead of those of the example
+  --full           with ID, also what is read, the remarks and the places in the works
   --json           JSON instead of text; an answer on one line
   --help           this text
 
@@ -25,10 +27,15 @@ Exit code: 0 answered, 1 a question was refused, 2 called wrongly or no such rul
 3 the file could not be read.
 `;
 
-const OPTIONS = { settings: { type: 'string' }, json: { type: 'boolean' } } as const;
+const OPTIONS = {
+  settings: { type: 'string' },
+  full: { type: 'boolean' },
+  json: { type: 'boolean' },
+} as const;
 
 interface Flags {
   readonly settings?: string | undefined;
+  readonly full?: boolean | undefined;
   readonly json?: boolean | undefined;
 }
 
@@ -42,14 +49,15 @@ export const rule: Command = {
     if (id === undefined) return list(book, values, world);
     const found = ruleOf(book.rules, id);
     if (file !== undefined) return ask(found, file, { book, json: values.json === true }, world);
-    world.out(
-      values.json
-        ? `${JSON.stringify(toRuleJson(found, book.caution))}\n`
-        : `${describeRule(found, book.caution)}\n`,
-    );
+    world.out(`${show(found, book.caution, values)}\n`);
     return 0;
   },
 };
+
+function show(found: Rule, caution: string, { full, json }: Flags): string {
+  if (json) return JSON.stringify(toRuleJson(found, caution));
+  return full ? describeRule(found, caution) : outlineRule(found, caution);
+}
 
 function ruleOf(rules: readonly Rule[], id: string): Rule {
   const found = rules.find((each) => each.id === id);

@@ -45,6 +45,13 @@ export function describeAsking(field: Field, fields: Fields): readonly string[] 
   ];
 }
 
+/** The name of a field in words, without the unit at its end: `smDepthUm` -> `sm depth` */
+export function labelOf(name: string, unit = ''): string {
+  const end = UNIT_ENDS[unit];
+  const bare = end !== undefined && name.endsWith(end) ? name.slice(0, -end.length) : name;
+  return bare.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
 const askedText = (conditions: readonly string[]): string =>
   conditions.length === 0 ? 'Never asked for.' : `Asked for where ${conditions.join('; or ')}.`;
 
@@ -65,13 +72,6 @@ function describeTest(name: string, field: Field | undefined, test: Test): strin
   if (field?.type !== 'flag') return [label, either(test.is), unit].filter(Boolean).join(' ');
   if (test.is.length > 1) return `${label} known`;
   return test.is[0] === true ? label : `not ${label}`;
-}
-
-/** `smDepthUm` -> `sm depth` */
-function labelOf(name: string, unit = ''): string {
-  const end = UNIT_ENDS[unit];
-  const bare = end !== undefined && name.endsWith(end) ? name.slice(0, -end.length) : name;
-  return bare.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
 function bordersText(borders: readonly Border[]): string {

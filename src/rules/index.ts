@@ -1,8 +1,16 @@
 export { type Answer, answer, type Because } from './answer.js';
 export { askClass, askScore, type ClassAnswer, type ScoreAnswer } from './ask.js';
-export { type Condition, type ConditionOn, type Test, truthOf, type Value } from './condition.js';
+export {
+  type Border,
+  bordersOf,
+  type Condition,
+  type ConditionOn,
+  type Test,
+  truthOf,
+  type Value,
+} from './condition.js';
 export type { Decided, Decision, Open } from './decide.js';
-export { describeAsking, describeCondition, describeValues } from './describe.js';
+export { describeAsking, describeCondition, describeValues, labelOf } from './describe.js';
 export type { Field, Fields, FieldsOf } from './field.js';
 export { fingerprint } from './fingerprint.js';
 export type { Item, ItemsOf, Total } from './points.js';

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import type { Citation } from '../../src/kernel/index.js';
 import { allRules } from '../../src/pipeline/index.js';
 import { BIBLIOGRAPHY } from '../../src/references/index.js';
+import type { Rule } from '../../src/rules/index.js';
 import { run } from './run.js';
 
 // Streams, exit codes and the shape of answers: project definition.
@@ -13,6 +15,37 @@ async function askBytes(id: string, text: string) {
   const readStdin = async () => Buffer.from(text);
   const { code, out, err } = await run(['rule', id, '-', '--json'], { readStdin });
   return { code, err, answer: JSON.parse(out) };
+}
+
+/** Works of a part: numbers with letters of support. */
+const MARKS = /\[\d+[a-z](?:, \d+[a-z])*\]/g;
+
+const LETTERS = { published: 'p', recalled: 'r', derived: 'd', practice: 'c' } as const;
+
+/** What stands behind a part, by the numbers that the list below a rule gives to its works. */
+function marksBy({ id }: Rule, sources: string) {
+  const numberOf = (work: string): number => {
+    const { citation = '' } = Object.entries(BIBLIOGRAPHY).find(([key]) => key === work)?.[1] ?? {};
+    const [, number] = sources.match(new RegExp(`\\[(\\d+)\\] ${escaped(citation)}`)) ?? [];
+    if (number === undefined) throw new Error(`${id} lists no ${work}`);
+    return Number(number);
+  };
+  return (cites: readonly Citation[]): string => {
+    const marks = Object.values(LETTERS).flatMap((letter) =>
+      cites
+        .filter(({ basis }) => LETTERS[basis] === letter)
+        .map(({ work }) => ({ number: numberOf(work), mark: `${numberOf(work)}${letter}` })),
+    );
+    const inOrder = marks.sort((a, b) => a.number - b.number).map(({ mark }) => mark);
+    return inOrder.length === 0 ? '' : `[${[...new Set(inOrder)].join(', ')}]`;
+  };
+}
+
+const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+function decisiveParts(rule: Rule): readonly { readonly cites: readonly Citation[] }[] {
+  if (rule.kind === 'quantity') return [];
+  return rule.kind === 'score' ? [...rule.items, ...rule.bands] : rule.table.flat();
 }
 
 const ECURA = { ly: '0', v: '0', vm: '0', sizeMm: 20, smDepthUm: 100 };
@@ -53,8 +86,44 @@ describe('rule, without an id', () => {
 });
 
 describe('rule, with an id', () => {
-  it('shows title, population, rows, sources with their support, fields and the caution', async () => {
+  // Classes and limits: Pimentel-Nunes 2022, Endoscopy 54:591, abstract.
+  it('shows one on a screen: a row a line, with works and marks of support', async () => {
     const { code, out, err } = await run(['rule', 'esge-esd-2022']);
+    expect([code, err]).toEqual([0, '']);
+    expect(out.split('\n').length).toBeLessThanOrEqual(60);
+    expect(out).toMatch(/^ {2}1 no-rule {8}tumour other \[1d\]$/m);
+    expect(out).toMatch(/^ {2}3 high-risk {6}ly 1 \(lvi\) \[1p\]$/m);
+    expect(out).toMatch(
+      /^ {19}tumour colorectal, depth sm, sm depth > 1000 um \(deeper-than-sm1\)/m,
+    );
+    expect(out).toMatch(/^ {2}6 very-low-risk {2}tumour squamous, depth ep\/lpm \[1p\]$/m);
+    expect(out).toMatch(/^Sources {2}\[1\] Pimentel-Nunes P et al\. Endoscopy 2022;54:591-622/m);
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(text).toContain('p read in the work itself or its abstract; r stands in the work');
+    expect(text).toContain('licensed clinicians decide');
+  });
+
+  it.each(allRules())('shows every part of $id that decides, with its own marks', async (rule) => {
+    const { out } = await run(['rule', rule.id]);
+    expect(out).not.toMatch(/undefined|NaN|\[object| {2}\n/);
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
+    const text = out.replaceAll(/\s+/g, ' ');
+    const [shown = '', sources = ''] = text.split(' Sources ');
+    for (const name of Object.keys(rule.fields)) {
+      expect(shown).toContain(` ${rule.nameOf?.(name) ?? name}`);
+    }
+    const marked = marksBy(rule, sources);
+    const parts = [rule, ...decisiveParts(rule)];
+    expect([...shown.matchAll(MARKS)].map(([marks]) => marks)).toEqual(
+      parts.map(({ cites }) => marked(cites)).filter((marks) => marks !== ''),
+    );
+    const listed = [...sources.matchAll(/\[(\d+)\] /g)].map(([, number]) => number);
+    const used = [...shown.matchAll(MARKS)].flatMap(([marks]) => marks.match(/\d+/g) ?? []);
+    expect(new Set(used)).toEqual(new Set(listed));
+  });
+
+  it('shows all of it with --full: fields, remarks, places in the works', async () => {
+    const { code, out, err } = await run(['rule', 'esge-esd-2022', '--full']);
     expect([code, err]).toEqual([0, '']);
     const text = out.replaceAll(/\s+/g, ' ');
     expect(out).toMatch(/^esge-esd-2022, version 1: Curability after endoscopic submucosal/);
@@ -71,7 +140,7 @@ describe('rule, with an id', () => {
 
   // Rates, counts and exact intervals: Hatta 2021, Gut 70:476, risk table.
   it('shows points and groups with rates, counts, intervals and their method', async () => {
-    const text = (await run(['rule', 'best-j'])).out.replaceAll(/\s+/g, ' ');
+    const text = (await run(['rule', 'best-j', '--full'])).out.replaceAll(/\s+/g, ' ');
     expect(text).toContain('+1 size over 30 mm');
     expect(text).toContain('-1 doac and doac interrupted');
     expect(text).toContain(
@@ -82,7 +151,7 @@ describe('rule, with an id', () => {
   });
 
   it.each(allRules())('shows $id whole, in 100 columns', async (rule) => {
-    const { out } = await run(['rule', rule.id]);
+    const { out } = await run(['rule', rule.id, '--full']);
     expect(out).not.toMatch(/undefined|NaN|\[object|where \.| {2}\n/);
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
     const numbers = [...out.matchAll(/\[(\d+(?:, \d+)*)\]/g)].flatMap(([, list = '']) =>
