@@ -1,6 +1,6 @@
 /** A rule across the fields of a message about a case, or between it and the case. */
 export interface BeyondLaterSchema {
-  readonly message: 'event' | 'examination' | 'withdrawal';
+  readonly message: 'event' | 'examination' | 'withdrawal' | 'booking';
   readonly rule: string;
   readonly kind: 'fields' | 'case';
   readonly asks: string;
@@ -219,5 +219,47 @@ export const WHAT_LATER_SCHEMAS_CANNOT_SAY: readonly BeyondLaterSchema[] = [
     rule: 'before-procedure',
     kind: 'case',
     asks: 'A case is taken back after its procedure.',
+  },
+  {
+    message: 'booking',
+    rule: 'booked-without-time',
+    kind: 'fields',
+    asks: 'What is booked or moved has a begin and an end.',
+  },
+  {
+    message: 'booking',
+    rule: 'half-a-time',
+    kind: 'fields',
+    asks: 'A begin has an end, and an end a begin.',
+  },
+  {
+    message: 'booking',
+    rule: 'ends-before-start',
+    kind: 'fields',
+    asks: 'An appointment ends after it starts.',
+  },
+  {
+    message: 'booking',
+    rule: 'reason-of-another-status',
+    kind: 'fields',
+    asks: 'A cancelled appointment may have a reason, no other has.',
+  },
+  {
+    message: 'booking',
+    rule: 'missed-before-start',
+    kind: 'fields',
+    asks: 'Who did not attend is told after the appointment began.',
+  },
+  {
+    message: 'booking',
+    rule: 'repeated-follow-up',
+    kind: 'fields',
+    asks: 'alsoFor names each follow-up once.',
+  },
+  {
+    message: 'booking',
+    rule: 'before-procedure',
+    kind: 'case',
+    asks: 'The appointment follows the procedure.',
   },
 ];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  bookingSchema,
   caseSchema,
   EVENT_PARTS,
   eventSchema,
@@ -70,6 +71,14 @@ const PUBLISHED: readonly Published[] = [
     title: 'A case that is taken back',
     description: 'The message `withdrawal/1`; natural key: case.',
     schema: withdrawalSchema,
+  },
+  {
+    file: 'booking-1.schema.json',
+    title: 'What a scheduler says of the appointment for a follow-up',
+    description:
+      'The message `booking/1`; natural key: the follow-up, which the address names. Names that ' +
+      'end in At hold instants with offset.',
+    schema: bookingSchema,
   },
   {
     file: 'unit-settings.schema.json',
@@ -150,6 +159,16 @@ ${later('withdrawal', 'fields')}
 ## Between a withdrawal and its case
 
 ${later('withdrawal', 'case')}
+
+## Across fields of a booking
+
+${later('booking', 'fields')}
+
+## Between a booking and the case of its follow-up
+
+${later('booking', 'case')}
+
+A follow-up that alsoFor names is known to the service and one of the same patient.
 
 ## Named otherwise
 

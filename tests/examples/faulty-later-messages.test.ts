@@ -1,7 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
+  BOOKING_CASE_CHECKS,
+  BOOKING_CHECKS,
   type CaseFields,
+  checkBookingAgainstCase,
   checkEventAgainstCase,
   checkExaminationAgainstCase,
   checkWithdrawalAgainstCase,
@@ -9,6 +12,7 @@ import {
   EVENT_CHECKS,
   EXAMINATION_CASE_CHECKS,
   EXAMINATION_CHECKS,
+  parseBooking,
   parseCase,
   parseEvent,
   parseExamination,
@@ -57,6 +61,12 @@ const KINDS = [
     hold: held(parseWithdrawal, checkWithdrawalAgainstCase),
     checks: WITHDRAWAL_CHECKS,
     caseChecks: WITHDRAWAL_CASE_CHECKS,
+  },
+  {
+    kind: 'bookings',
+    hold: held(parseBooking, checkBookingAgainstCase),
+    checks: BOOKING_CHECKS,
+    caseChecks: BOOKING_CASE_CHECKS,
   },
 ];
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import {
   ADVERSE_EVENTS,
+  bookingSchema,
   type CaseFields,
   checkEventAgainstCase,
   checkExaminationAgainstCase,
@@ -10,6 +11,7 @@ import {
   EVENT_KINDS,
   eventSchema,
   examinationSchema,
+  parseBooking,
   parseCase,
   parseEvent,
   parseExamination,
@@ -147,5 +149,26 @@ describe('the grades of the example events', () => {
   ])('%s: AGREE %s, Clavien-Dindo %s', (file, agree, clavienDindo) => {
     const found = events.find((one) => one.file === file);
     expect(found?.sent.grades).toEqual({ agree, clavienDindo });
+  });
+});
+
+// A booking names no case, so that nothing but the form of the follow-up's id is asked here.
+describe('the example bookings', () => {
+  const bookings = readdirSync('examples/bookings').map((file) => ({
+    file,
+    sent: fieldsOf(parseBooking(readFileSync(`examples/bookings/${file}`)), file),
+  }));
+
+  it.each(bookings)('$file has its story', ({ file }) => {
+    expect(readme).toContain(`\`${file}\``);
+  });
+
+  it('use every field of the contract between them', () => {
+    const node: SchemaNode = JSON.parse(
+      JSON.stringify(z.toJSONSchema(bookingSchema, { io: 'input' })),
+    );
+    const used = new Set(bookings.flatMap(({ sent }) => namesIn(sent)));
+    expect(namesOf(node).filter((name) => !used.has(name))).toEqual([]);
+    expect(namesOf(node)).toContain('/alsoFor/*');
   });
 });

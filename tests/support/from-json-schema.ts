@@ -95,5 +95,7 @@ function texts({ format, pattern = '' }: SchemaNode): fc.Arbitrary<string> {
   if (format === 'date') return days;
   if (format === 'date-time') return instants;
   if (pattern.includes(String.raw`\p{L}`)) return keys;
+  if (pattern.includes('{8}-')) return fc.uuid();
+  if (pattern.includes('Appointment')) return words.map((word) => `Appointment/${word}`);
   return pattern.includes(':') ? uris : words;
 }
