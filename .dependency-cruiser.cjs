@@ -11,7 +11,7 @@ const MAY_IMPORT = {
   capacity: ['kernel'],
   calendar: ['kernel'],
   outcomes: ['kernel', 'references', 'statistics'],
-  pages: ['kernel', 'outcomes'],
+  pages: ['kernel', 'references', 'outcomes'],
   record: ['kernel', 'contract', 'assessment', 'surveillance', 'outcomes'],
   mapping: ['kernel', 'terminology', 'contract', 'assessment', 'surveillance', 'record'],
   conformance: ['kernel'],

@@ -4,15 +4,17 @@ import type { Following } from './following.js';
 
 /** A check of a plan and what comes after it. */
 export interface PlannedCheck {
+  /** Checks of one person by one route that fall into one month are one visit; absent: unknown. */
+  readonly person?: string;
   readonly route: Route;
   /** YYYY-MM-DD */
   readonly targetOn: string;
   /** The date that `until` counts from, YYYY-MM-DD. */
   readonly anchorOn: string;
-  readonly then: readonly Following[];
+  readonly follows: readonly Following[];
 }
 
-/** Checks expected in a month, by route. */
+/** Visits expected in a month, by route. */
 export type MonthLoad = { readonly month: string } & Readonly<Record<Route, number>>;
 
 export interface Forecast {
@@ -41,6 +43,7 @@ export function forecastLoad(
   const names = Array.from({ length: months }, (_, i) => addMonths(firstOfMonth, i).slice(0, 7));
   const loads = names.map((month) => ({ month, upper: 0, lower: 0, both: 0 }));
   const loadOf = new Map(loads.map((load) => [load.month, load]));
+  const counted = new Set<string>();
   let undated = 0;
   for (const check of checks) {
     for (const on of datesOf(check, fromOn, addMonths(firstOfMonth, months))) {
@@ -48,12 +51,22 @@ export function forecastLoad(
         undated += 1;
         continue;
       }
+      if (isCounted(check, on, counted)) continue;
       const load = loadOf.get(on.slice(0, 7));
       invariant(load !== undefined, 'a date lies in the period');
       load[check.route] += 1;
     }
   }
   return { months: loads, undated };
+}
+
+/** Whether a visit of this month was counted for the same person; from now on it is. */
+function isCounted({ person, route }: PlannedCheck, on: string, counted: Set<string>): boolean {
+  if (person === undefined) return false;
+  const visit = `${on.slice(0, 7)} ${route} ${person}`;
+  const was = counted.has(visit);
+  counted.add(visit);
+  return was;
 }
 
 /** Stands for a date that only findings will give. */
@@ -65,7 +78,7 @@ function* datesOf(check: PlannedCheck, fromOn: string, endOn: string): Generator
   let on = check.targetOn < fromOn ? fromOn : check.targetOn;
   if (on >= endOn) return;
   yield on;
-  for (const following of check.then) {
+  for (const following of check.follows) {
     if ('word' in following) {
       yield UNDATED;
       return;

@@ -7,5 +7,6 @@ export {
   type MonthLoad,
   type PlannedCheck,
 } from './forecast.js';
+export { readSessions } from './read-sessions.js';
 export type { Shortfall } from './shortfall.js';
 export type { Urgency } from './urgency.table.js';

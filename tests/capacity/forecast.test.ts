@@ -9,11 +9,11 @@ import {
 import { InvariantError } from '../../src/kernel/index.js';
 import { ROUTES } from './instances.js';
 
-const check = (targetOn: string, then: readonly Following[], more = {}): PlannedCheck => ({
+const check = (targetOn: string, follows: readonly Following[], more = {}): PlannedCheck => ({
   route: 'upper',
   targetOn,
   anchorOn: '2026-01-01',
-  then,
+  follows,
   ...more,
 });
 
@@ -63,6 +63,19 @@ describe('the load to come', () => {
       check('2026-05-01', [], { route }),
     ]);
     expect(monthsOf(checks, '2026-01-01')).toEqual(['2026-05 2/2/2']);
+  });
+
+  // The plan logic of the follow-up table: one visit covers all lesions of the same route (derived).
+  it('counts what one visit of a person answers once, and nothing else', () => {
+    const of = (person: string, more = {}) =>
+      check('2026-05-20', [{ every: 12 }], { person, ...more });
+    const checks = [
+      ...[of('a'), of('a', { targetOn: '2026-05-02', follows: [{ every: 6 }] })],
+      ...[of('b'), of('a', { route: 'lower' }), check('2026-05-20', [])],
+    ];
+    expect(monthsOf(checks, '2026-05-01', 13)).toEqual([
+      ...['2026-05 3/1/0', '2026-11 1/0/0', '2027-05 2/1/0'],
+    ]);
   });
 
   it('counts what is overdue on the first day, and what follows from there', () => {
