@@ -1,0 +1,12 @@
+export { type CusumChart, type CusumCurve, type CusumForm, cusumChart } from './cusum-chart.js';
+export type { ChartText } from './figure.js';
+export { type FunnelChart, type FunnelShape, funnelChart } from './funnel-chart.js';
+export type { Markup } from './markup.js';
+export { type RateChart, type RatePoint, type ReferenceLine, rateChart } from './rate-chart.js';
+export {
+  type SpeedChart,
+  type SpeedPoint,
+  type SpeedThreshold,
+  speedChart,
+} from './speed-chart.js';
+export { type SurvivalChart, survivalChart } from './survival-chart.js';
