@@ -141,6 +141,11 @@ describe('BEST-J score of a case', () => {
     });
   });
 
+  it('speaks of no interruption where no drug is told', () => {
+    const remarks = remarksOf(find('best-j', { lesion: GASTRIC }));
+    expect(remarks).toEqual(['size-through-endoscope']);
+  });
+
   it('says how it read the size, an interruption and another vitamin K antagonist', () => {
     const ofClass = (agent?: string) =>
       remarksOf(bestJ(drug('vitamin-k-antagonist', 'stopped', agent ? { agent } : {})));
@@ -258,6 +263,7 @@ describe('refusal of a score', () => {
         'pathology.findings.sizeMm, pathology.findings.smDepthUm',
     ],
   ] as const)('gives eCuraC-2 with %j the eCura score %s', (findings, line) => {
+    expect(remarksOf(ecura(findings, 'eCuraC-2'))).toEqual([]);
     expect(lineOf(ecura(findings, 'eCuraC-2'))).toBe(line);
   });
 
