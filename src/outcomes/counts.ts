@@ -78,7 +78,7 @@ export interface Asked extends Period {
   readonly filters: Filters;
 }
 
-/** Counts cases; a store implements it. Withdrawn and withheld cases never count. */
+/** Counts cases; a store implements it. Withdrawn cases never count. */
 export interface OutcomeStore {
   /** One cell a combination of values that occurs; with `by` empty one cell, of zeros if need be. */
   measure(
@@ -90,6 +90,4 @@ export interface OutcomeStore {
   followUps(asked: Asked, asOf: string): Promise<FollowUpCounts>;
   watched(asked: Asked): Promise<readonly WatchedFor[]>;
   inOrder(asked: Asked): Promise<readonly CaseInOrder[]>;
-  /** Cases left out because their source restricts them. */
-  withheld(asked: Asked): Promise<number>;
 }

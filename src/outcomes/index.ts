@@ -1,3 +1,4 @@
+export { sizeBandOf, traineeBandOf } from './bands.js';
 export type {
   Asked,
   CaseInOrder,
@@ -11,6 +12,7 @@ export type {
   WatchedFor,
   WordCounts,
 } from './counts.js';
+export { INDICATORS, SPEED_BENCHMARKS, WINDOW_DAYS } from './indicators.table.js';
 export {
   DEFAULT_SMALL_CELLS,
   type Filters,

@@ -11,7 +11,7 @@ export type Filters = { readonly [D in Dimension]?: string };
 
 export type IntervalMethod = 'wilson' | 'clopper-pearson';
 
-/** What is asked of the outcomes. Withdrawn and withheld cases never count. */
+/** What is asked of the outcomes. Withdrawn cases never count. */
 export interface OutcomeQuery extends Period {
   readonly filters: Filters;
   /** Strata, at most two; empty: all together. */

@@ -119,8 +119,6 @@ export interface OutcomeReport {
   readonly followUp?: FollowUpCounts;
   /** Absent: suppressed, or no lesion was checked. */
   readonly recurrence?: SurvivalCurve;
-  /** Cases left out because their source restricts them; absent: suppressed. */
-  readonly withheld?: number;
   readonly definitions: readonly Definition[];
   /** For readers: what the numbers cannot say. */
   readonly cautions: readonly string[];

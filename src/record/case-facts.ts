@@ -1,8 +1,10 @@
+import type { IndicatorWords, SizeBand, TraineeBand } from '../outcomes/index.js';
+
 /**
  * One flat row a case version, for counting. Absent answers are null, which never means "no".
  * Lengths in mm, areas in cm2, times in min, speed in cm2/h, as the names say.
  */
-export interface CaseFacts {
+export interface CaseFacts extends IndicatorWords {
   readonly caseId: string;
   readonly state: number;
   readonly source: string;
@@ -49,4 +51,27 @@ export interface CaseFacts {
   readonly withdrawn: boolean;
   /** Whether a specimen waits for its final report. */
   readonly awaitsPathology: boolean;
+  /** Calendar day on which the scope was out; windows count from it. */
+  readonly resectedOn: string;
+  readonly tumour: string | null;
+  readonly sizeBand: SizeBand;
+  readonly traineeBand: TraineeBand;
+  /** Calendar days from the resection to the final report in force. */
+  readonly pathologyDays: number | null;
+  /**
+   * First examination for the lesion that the plan asks for. `provisional`: pathology is not
+   * final; `ended`: not wanted any more; `not-planned`: the plan has none.
+   */
+  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'ended' | 'not-planned';
+  /** Calendar day of the examination that answered it. */
+  readonly firstCheckOn: string | null;
+  readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;
+  /** Last calendar day of its window. */
+  readonly firstCheckLatestOn: string | null;
+  /** Calendar day of the first check that found neoplasia at the scar. */
+  readonly recurrenceOn: string | null;
+  /** Calendar day of the last check that saw the scar. */
+  readonly lastCheckOn: string | null;
+  readonly lastKnownAliveOn: string | null;
+  readonly deathOn: string | null;
 }

@@ -1,8 +1,10 @@
 import type { Assessment } from '../assessment/index.js';
-import { type Finding, roundTo } from '../kernel/index.js';
+import { daysBetween, type Finding, roundTo } from '../kernel/index.js';
+import { sizeBandOf, traineeBandOf } from '../outcomes/index.js';
 import type { CaseFacts } from './case-facts.js';
+import { checkFacts } from './check-facts.js';
 import { awaitsPathology } from './deadlines.js';
-
+import { indicatorWords } from './indicators/indicator-words.js';
 import type { ReportMessage } from './message.js';
 import type { RecordView } from './view.js';
 
@@ -54,6 +56,24 @@ export function toFacts(
     ...verdictFacts(assessment),
     withdrawn: withdrawal !== undefined,
     awaitsPathology: awaitsPathology(now),
+    ...strataFacts(now),
+    ...checkFacts(now),
+    ...indicatorWords(now),
+  };
+}
+
+/** By what cases are told apart when they are counted, and how long pathology took. */
+function strataFacts({ esdCase: { fields }, reports }: RecordView['now']) {
+  const resectedOn = fields.times.scopeOutAt.slice(0, 10);
+  const report = reports[0]?.fields.report;
+  const reportedAt = report?.status === 'final' ? report.reportedAt : undefined;
+  return {
+    resectedOn,
+    tumour: fields.lesion.tumour ?? null,
+    sizeBand: sizeBandOf(fields.lesion.longAxisMm),
+    traineeBand: traineeBandOf(fields.team.traineePercent),
+    pathologyDays:
+      reportedAt === undefined ? null : daysBetween(resectedOn, reportedAt.slice(0, 10)),
   };
 }
 

@@ -214,6 +214,46 @@ export const BIBLIOGRAPHY = {
     citation: 'Chan FKL et al. Gut 2018;67:405-417',
     about: 'endoscopy under antithrombotic drugs, Asia-Pacific working group guideline',
   },
+  colorectalLevel2020: {
+    citation: 'PMC7411630, abstract; 590 colorectal dissections',
+    about: 'what an expert of colorectal dissection reaches, and what trainees do',
+  },
+  earlyCancerGroup: {
+    citation: 'Page of a European group on early cancer, as read; its text is cut',
+    about: 'rates that a unit should reach',
+  },
+  gePort2023: {
+    citation: 'GE Port J Gastroenterol 2023',
+    about: 'rectal dissection with and without severe fibrosis',
+  },
+  eio2024: {
+    citation: 'Endosc Int Open 2024;12:E905',
+    about: 'learning curve of an untutored operator over 515 dissections',
+  },
+  gastricTwoOperators2025: {
+    citation: 'Ther Adv Gastroenterol 2025; two operators, 1491 gastric dissections',
+    about: 'learning curve of the speed of gastric dissection',
+  },
+  jeonHh: {
+    citation: 'Jeon HH et al., colorectal dissection by an operator trained in the stomach',
+    about: 'learning curve of colorectal dissection',
+  },
+  lowVolume2021: {
+    citation: 'Ann Gastroenterol 2021',
+    about: 'learning curve by the prevalence of lesions, at low volume',
+  },
+  kaplanMeier1958: {
+    citation: 'Kaplan EL, Meier P. J Am Stat Assoc 1958;53:457-481',
+    about: 'share without an event where the watching ends at different times',
+  },
+  greenwood1926: {
+    citation: 'Greenwood M. Reports on Public Health and Medical Subjects 1926;33:1-26',
+    about: 'standard error of that share',
+  },
+  kalbfleischPrentice1980: {
+    citation: 'Kalbfleisch JD, Prentice RL. The Statistical Analysis of Failure Time Data. 1980',
+    about: 'interval of that share on the scale of log(-log)',
+  },
   esdPractice: {
     citation: 'Common practice in endoscopic submucosal dissection, no source',
     about: 'formulae and terms in general use',

@@ -6,6 +6,7 @@ import { site } from './0004-site.js';
 import { identityMode } from './0005-identity-mode.js';
 import { afterTheCase } from './0006-after-the-case.js';
 import { passingTime } from './0007-passing-time.js';
+import { outcomeFacts } from './0009-outcome-facts.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -16,6 +17,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-identity-mode': identityMode,
   '0006-after-the-case': afterTheCase,
   '0007-passing-time': passingTime,
+  '0009-outcome-facts': outcomeFacts,
 };
 
 /** Reads no disk: the migrations are part of the program. */
