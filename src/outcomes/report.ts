@@ -75,8 +75,8 @@ export interface SurvivalPoint {
   readonly censored: number;
   /** Share of 0 to 1 without recurrence. */
   readonly survival: number;
-  readonly lower: number;
-  readonly upper: number;
+  /** Absent before the first event and where nobody is left: the formula gives none. */
+  readonly interval?: { readonly lower: number; readonly upper: number };
 }
 
 export interface SurvivalCurve {

@@ -5,8 +5,16 @@ import { CLOPPER_PEARSON_RULE, RATE_RULE, WILSON_RULE } from './proportion-rules
 
 export { clopperPearsonInterval } from './clopper-pearson.js';
 export type { Counts, Interval } from './counts.js';
-export { type CusumAims, type CusumParameters, cusumParameters } from './cusum.js';
-export { exactFunnelLimits, normalFunnelLimits } from './funnel.js';
+export { CUSUM_CITES, type CusumAims, type CusumParameters, cusumParameters } from './cusum.js';
+export { type CusumStep, cusumCurve } from './cusum-curve.js';
+export { EXACT_FUNNEL_CITES, exactFunnelLimits, normalFunnelLimits } from './funnel.js';
+export {
+  KAPLAN_MEIER_CITES,
+  kaplanMeier,
+  type SurvivalStep,
+  type Watched,
+} from './kaplan-meier.js';
+export { type QuartileValues, quartiles } from './quartiles.js';
 export { ratePercent } from './rate.js';
 export { wilsonInterval } from './wilson.js';
 
