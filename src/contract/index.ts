@@ -35,7 +35,9 @@ export { EXAMINATION_CHECKS } from './examination/cross-checks.js';
 export { type ExaminationFields, examinationSchema } from './examination/examination.js';
 export { type ExaminationMessage, parseExamination } from './examination/parse-examination.js';
 export { ROUTE_ORGANS, type Route } from './examination/words.table.js';
+export { type FeedRequestFields, parseFeedRequest } from './feed-request.js';
 export { WEEKDAYS, type Weekday } from './follow-up-choices.table.js';
+export { type FollowUpQueryFields, parseFollowUpQuery } from './follow-up-query.js';
 export {
   parseKeyList,
   ROLES,

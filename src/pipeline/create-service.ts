@@ -1,11 +1,14 @@
 import type { Bundle } from 'fhir/r4.js';
 import { toFound, toView } from './case-view.js';
 import { checkMessage } from './check-message.js';
+import { createFeed, readFeed } from './feeds.js';
+import { listFollowUps, readFollowUp } from './list-follow-ups.js';
 import { searchKeysOf } from './naming.js';
 import type { StoredCase } from './ports.js';
 import { toStoredBundle } from './prepare.js';
 import { type ReceiveDeps, receiveMessage } from './receive-message.js';
 import type { Caller, Service } from './service.js';
+import { showTo } from './show-follow-up.js';
 
 /** The service over a store; everything that callers can ask for. */
 export function createService(deps: ReceiveDeps): Service {
@@ -42,7 +45,33 @@ export function createService(deps: ReceiveDeps): Service {
       });
       return hits.map((hit) => toFound(hit, now()));
     },
+    ...followUpService(deps),
     ready: () => store.ready(),
+  };
+}
+
+type FollowUpService = Pick<
+  Service,
+  'listFollowUps' | 'readFollowUp' | 'createFeed' | 'listFeeds' | 'revokeFeed' | 'readFeed'
+>;
+
+function followUpService(deps: ReceiveDeps): FollowUpService {
+  const { store, settings, now } = deps;
+  return {
+    listFollowUps: async (query, { role }) => {
+      const found = await listFollowUps(query, deps);
+      if (found.kind !== 'found') return found;
+      const shown = found.page.followUps.map((each) => showTo(role, each, settings.secret));
+      return { kind: 'found', page: { ...found.page, followUps: shown } };
+    },
+    readFollowUp: async (id, { role }) => {
+      const followUp = await readFollowUp(id, deps);
+      return followUp === undefined ? undefined : showTo(role, followUp, settings.secret);
+    },
+    createFeed: (wish) => createFeed(wish, deps),
+    listFeeds: () => store.feeds.list(),
+    revokeFeed: (id) => store.feeds.revoke(id, now()),
+    readFeed: (tokenHash) => readFeed(tokenHash, deps),
   };
 }
 

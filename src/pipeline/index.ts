@@ -6,10 +6,22 @@ export { checkMessage } from './check-message.js';
 export type { ComputedChange } from './computed-change.js';
 export { createService } from './create-service.js';
 export type { DeliveryState } from './delivery-state.js';
+export { type ExpectedLoad, expectedLoad } from './expected-load.js';
+export type { FeedText, FeedWish } from './feeds.js';
+export { fillFollowUps } from './fill-follow-ups.js';
+export type * from './follow-up-ports.js';
+export type * from './follow-ups.js';
+export { listFollowUps, readFollowUp } from './list-follow-ups.js';
 export { siteMarkOf } from './naming.js';
 export { kindOf } from './parse-record-message.js';
 export type * from './ports.js';
 export { prepareStored } from './prepare.js';
+export {
+  type PlacedVisit,
+  type Proposal,
+  proposeDays,
+  type UnplacedVisit,
+} from './propose-days.js';
 export { type Reassessed, type ReassessOptions, reassess } from './reassess.js';
 export { allRules } from './rules.js';
 export type * from './service.js';

@@ -6,7 +6,14 @@ interface Identified {
 }
 
 /** What a keyed id is made for; ids made for two purposes cannot be joined. */
-type Purpose = 'case' | 'search-case' | 'search-patient' | 'search-session' | 'pseudonym' | 'site';
+type Purpose =
+  | 'case'
+  | 'follow-up'
+  | 'search-case'
+  | 'search-patient'
+  | 'search-session'
+  | 'pseudonym'
+  | 'site';
 
 /**
  * A keyed id of an identifier for one purpose.
@@ -27,6 +34,16 @@ export function caseIdOf(secret: string, identifier: Identified): string {
   return keyed(secret, 'case', identifier);
 }
 
+/** The opaque id of one item of the plan of a case; it stays as long as its key does. */
+export function followUpIdOf(secret: string, caseId: string, itemKey: string): string {
+  return keyed(secret, 'follow-up', { system: caseId, value: itemKey });
+}
+
+/** The keyed hash that the follow-ups of one patient share. */
+export function patientKeyOf(secret: string, patient: Identified): string {
+  return keyed(secret, 'search-patient', patient);
+}
+
 /** The keys under which a case is found again. */
 export function searchKeysOf(
   secret: string,
@@ -34,7 +51,7 @@ export function searchKeysOf(
 ): Readonly<Record<string, string>> {
   return {
     ...(own === undefined ? {} : { case: keyed(secret, 'search-case', own) }),
-    ...(patient === undefined ? {} : { patient: keyed(secret, 'search-patient', patient) }),
+    ...(patient === undefined ? {} : { patient: patientKeyOf(secret, patient) }),
     ...(session === undefined ? {} : { session: keyed(secret, 'search-session', session) }),
   };
 }

@@ -1,5 +1,6 @@
 import type { CaseFacts, MessageKind } from '../record/index.js';
 import type { DeliveryState } from './delivery-state.js';
+import type { FeedStore, FollowUpStore, FollowUpsToStore } from './follow-up-ports.js';
 
 /** A message as it lies in the journal: the bytes exactly as they came. */
 export interface JournalEntry {
@@ -28,6 +29,8 @@ export interface StateToStore extends WaitingToStore {
   readonly version: string;
   /** One flat row of facts, for counting. */
   readonly facts: CaseFacts;
+  /** The items of the plan, for the list of follow-ups. */
+  readonly followUps: FollowUpsToStore;
 }
 
 /** What is stored while messages wait for the case that they are about. */
@@ -55,6 +58,8 @@ export interface CaseJournal {
   saveWaiting(waiting: WaitingToStore): Promise<void>;
   /** Corrects when time alone changes the record next. */
   saveDeadline(at: string | undefined): Promise<void>;
+  /** Stores the follow-ups of a state that was saved without them. */
+  saveFollowUps(state: number, followUps: FollowUpsToStore): Promise<void>;
 }
 
 export interface TimelineEvent {
@@ -117,6 +122,8 @@ export interface SearchQuery {
 
 /** Everything durable. Throws StoreUnavailable for faults of the database. */
 export interface RecordStore {
+  readonly followUps: FollowUpStore;
+  readonly feeds: FeedStore;
   /** Runs the work in one transaction under a lock of this case; commits when it returns. */
   inCase<T>(caseId: string, work: (journal: CaseJournal) => Promise<T>): Promise<T>;
   read(caseId: string): Promise<StoredCase | undefined>;

@@ -12,6 +12,7 @@ import {
 import { type Before, changedText } from './changed-text.js';
 import { keyed, searchKeysOf } from './naming.js';
 import type { CaseJournal } from './ports.js';
+import { rowsOfFollowUps } from './rows-of-follow-ups.js';
 import type { PipelineSettings } from './settings.js';
 
 /** The messages of a case, and what was there before the last of them came. */
@@ -66,6 +67,7 @@ async function saveState(
     ...(deadline === undefined ? {} : { deadlineAt: deadline.at }),
     facts: toFacts({ version, now }, (identifier) => keyed(secret, 'pseudonym', identifier)),
     searchKeys: searchKeysOf(secret, fields),
+    followUps: rowsOfFollowUps(version, fields, secret),
   });
 }
 
@@ -77,7 +79,10 @@ async function saveWaiting(
   { secret }: PipelineSettings,
 ): Promise<void> {
   const [first] = messages;
-  invariant(first !== undefined && first.kind !== 'as-of', 'what waits was sent by somebody');
+  invariant(
+    first !== undefined && first.kind !== 'as-of' && first.kind !== 'booking',
+    'what waits was sent by somebody',
+  );
   const { case: own, patient, source } = first.fields;
   const searchKeys = searchKeysOf(secret, { case: own, patient });
   await journal.saveWaiting({ caseId, state: messages.length, source, searchKeys });

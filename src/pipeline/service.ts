@@ -1,7 +1,11 @@
 import type { Bundle } from 'fhir/r4.js';
+import type { Role } from '../contract/index.js';
 import type { Problem } from '../kernel/index.js';
 import type { Assessed, MessageKind, RecordVersion, SentKind } from '../record/index.js';
 import type { DeliveryState } from './delivery-state.js';
+import type { FeedText, FeedWish } from './feeds.js';
+import type { StoredFeed } from './follow-up-ports.js';
+import type { FollowUp, FollowUpQuery, FoundFollowUps, ScheduledFollowUp } from './follow-ups.js';
 import type { SearchHit, TimelineEvent } from './ports.js';
 
 /** What the service does for its callers; `http` and `cli` know nothing else of it. */
@@ -15,6 +19,23 @@ export interface Service {
   /** What was, or would be, sent for the newest state. */
   readBundle(caseId: string, caller: Caller): Promise<Bundle | undefined>;
   searchCases(search: CaseSearch, caller: Caller): Promise<readonly FoundCase[]>;
+  /** A caller that is not of the records team is told what a scheduler needs, and no more. */
+  listFollowUps(
+    query: FollowUpQuery,
+    caller: Caller,
+  ): Promise<FoundFollowUps<FollowUp | ScheduledFollowUp>>;
+  /** @returns undefined when there is no such follow-up */
+  readFollowUp(id: string, caller: Caller): Promise<FollowUp | ScheduledFollowUp | undefined>;
+  createFeed(wish: FeedWish): Promise<StoredFeed>;
+  /** Those that are over or revoked too, oldest first. */
+  listFeeds(): Promise<readonly StoredFeed[]>;
+  /** @returns undefined when there is no such feed */
+  revokeFeed(id: string): Promise<StoredFeed | undefined>;
+  /**
+   * @param tokenHash SHA-256 of the secret of a feed, hexadecimal
+   * @returns undefined when no such feed is in force
+   */
+  readFeed(tokenHash: string): Promise<FeedText | undefined>;
   /** Rejects when the store cannot be written. */
   ready(): Promise<void>;
 }
@@ -22,6 +43,8 @@ export interface Service {
 /** Who asks. A caller with a source sees and sends that source's cases only. */
 export interface Caller {
   readonly source?: string;
+  /** Absent for a program of this machine that holds no key. */
+  readonly role?: Role;
 }
 
 interface Identified {
@@ -106,6 +129,8 @@ export interface ListedMessage {
   readonly source: string;
   /** The sender's identifier of it; absent where a case has one of the kind. */
   readonly key?: Identified;
+  /** Of a booking: key of the item of the plan. */
+  readonly item?: string;
   readonly revision: number;
   /** As sent. */
   readonly sentAt: string;

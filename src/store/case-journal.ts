@@ -1,6 +1,7 @@
 import type pg from 'pg';
 import { invariant } from '../kernel/index.js';
 import type { CaseJournal, JournalEntry } from '../pipeline/index.js';
+import { saveFollowUps } from './follow-up-statements.js';
 import {
   type Arrival,
   saveArrival,
@@ -61,6 +62,9 @@ export function openJournal(
     saveDeadline: async (at) => {
       await client.query(saveDeadline(caseId, at));
     },
+    saveFollowUps: async (state, followUps) => {
+      await client.query(saveFollowUps(caseId, state, followUps));
+    },
     finish: async () => {
       await writePending();
       return queued;
@@ -95,6 +99,7 @@ const KINDS: Readonly<Record<JournalEntry['kind'], true>> = {
   event: true,
   examination: true,
   withdrawal: true,
+  booking: true,
   'as-of': true,
 };
 

@@ -118,6 +118,7 @@ const sortingJournal = (journal: OpenJournal): CaseJournal => ({
   saveState: (state) => faulting(() => journal.saveState(state)),
   saveWaiting: (waiting) => faulting(() => journal.saveWaiting(waiting)),
   saveDeadline: (at) => faulting(() => journal.saveDeadline(at)),
+  saveFollowUps: (state, rows) => faulting(() => journal.saveFollowUps(state, rows)),
 });
 
 async function faulting<T>(work: () => Promise<T>): Promise<T> {

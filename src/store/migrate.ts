@@ -1,6 +1,7 @@
 import { Kysely, Migrator, PostgresDialect, sql } from 'kysely';
 import type pg from 'pg';
 import { InvariantError } from '../kernel/index.js';
+import { MEND_CHANGES } from './follow-up-changes.js';
 import { MIGRATIONS, migrationProvider } from './migrations/all.js';
 import { openPool } from './pool.js';
 import { StoreRefused } from './store-refused.js';
@@ -22,6 +23,7 @@ export async function migrate(config: pg.ClientConfig): Promise<void> {
     if (error !== undefined) {
       throw error instanceof Error ? error : new InvariantError('A migration failed.');
     }
+    await pool.query(MEND_CHANGES);
   } finally {
     await db.destroy();
   }

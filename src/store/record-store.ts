@@ -2,6 +2,8 @@ import { StoreUnavailable } from '../kernel/index.js';
 import type { RecordStore } from '../pipeline/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
+import { createFeedStore } from './feed-store.js';
+import { createFollowUpStore } from './follow-up-store.js';
 import { inCase } from './in-case.js';
 import { alone, countWaiting, dailyTurn, pastDeadline } from './passing-time.js';
 import { readCase, readEntries } from './read-case.js';
@@ -17,6 +19,8 @@ const READY_WITHIN_MS = 3_000;
 export function createRecordStore(database: Database): RecordStore {
   const ring = createBell(database);
   return {
+    followUps: createFollowUpStore(database),
+    feeds: createFeedStore(database),
     inCase: async (caseId, work) => {
       const { result, queued } = await inCase(database.pool, caseId, work);
       if (queued) ring();

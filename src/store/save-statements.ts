@@ -6,6 +6,7 @@ import type {
   WaitingToStore,
 } from '../pipeline/index.js';
 import { factColumns, factValues } from './fact-columns.js';
+import { followUpParts, followUpValues } from './follow-up-statements.js';
 
 /*
  * The statements of the accepting path. Each is one round trip and prepared once a connection.
@@ -66,7 +67,8 @@ export const saveArrival = (arrival: Arrival, state?: number): pg.QueryConfig =>
   values: [...arrivalValues(arrival), state ?? null],
 });
 
-const STATE_PLACES = 8;
+const STATE_PLACES = 10;
+const FOLLOW_UPS = followUpParts({ caseId: '$1', state: '$2', patientKey: '$9', rows: '$10' });
 const factPlaces = factColumns();
 const ARRIVAL_FROM = STATE_PLACES + factPlaces.length + 1;
 
@@ -81,6 +83,7 @@ export const saveState = (state: StateToStore, arrival: Arrival | undefined): pg
     state.source,
     state.changed ?? null,
     state.deadlineAt ?? null,
+    ...followUpValues(state.followUps),
     ...factValues(state.facts),
   ];
   return arrival === undefined
@@ -104,6 +107,7 @@ const saveStateText = (entry: string, received: string): string => `
     on conflict (case_id) do update
     set ${factPlaces.map((name) => `${name} = excluded.${name}`).join(', ')}
   ),
+  ${FOLLOW_UPS},
   forgotten as (delete from search_keys where case_id = $1 and name <> all ($4::text[])),
   found_by as (
     insert into search_keys (case_id, name, value)

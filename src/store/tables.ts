@@ -1,6 +1,7 @@
 import type { ColumnType, Generated, Selectable } from 'kysely';
 import type { DeliveryState } from '../pipeline/index.js';
 import type { FactsTable } from './fact-columns.js';
+import type { FeedsTable, FollowUpsTable } from './follow-up-tables.js';
 
 /** A column that the database fills and nobody changes. */
 type Filled<T> = ColumnType<T, T | undefined, never>;
@@ -97,6 +98,8 @@ export interface Tables {
   readonly timeline: TimelineTable;
   readonly readiness: ReadinessTable;
   readonly daily_turns: DailyTurnsTable;
+  readonly follow_ups: FollowUpsTable;
+  readonly feeds: FeedsTable;
 }
 
 export type JournalRow = Selectable<JournalTable>;

@@ -8,6 +8,11 @@ const nothing = () => Promise.resolve(undefined);
 const STORE: RecordStore = {
   ...{ inCase: never, read: nothing, search: never, ready: never, entries: async () => [] },
   ...{ pastDeadline: never, countWaiting: never, alone: never, dailyTurn: never },
+  followUps: {
+    ...{ find: nothing, list: never, now: never, changes: never, toCome: never, events: never },
+    unfilled: never,
+  },
+  feeds: { create: never, list: never, revoke: never, findByHash: never },
 };
 
 const service = (now: string, change: Partial<UnitSettings> = {}) =>

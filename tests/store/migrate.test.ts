@@ -10,6 +10,10 @@ const TABLES = [
   ...[
     'daily_turns',
     'facts',
+    'feeds',
+    'follow_ups',
+    'follow_ups_mark',
+    'follow_ups_unfilled',
     'identity_mode',
     'journal',
     'outbox',

@@ -91,6 +91,7 @@ export function state(caseId: string, number = 1, version = `{"state":${number}}
       residualOrRecurrence: 'not-applicable',
     },
     searchKeys: { patient: `p-${caseId}` },
+    followUps: { patientKey: `p-${caseId}`, rows: [] },
   };
 }
 

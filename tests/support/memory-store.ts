@@ -6,6 +6,7 @@ import type {
   RecordStore,
   StateToStore,
   StoredCase,
+  StoredFollowUp,
   TimelineEvent,
 } from '../../src/pipeline/index.js';
 
@@ -20,6 +21,7 @@ interface Kept {
 /** A store in memory, for tests of what the pipeline decides: one program, nothing fails. */
 export function memoryStore(now: () => string): RecordStore {
   const cases = new Map<string, Kept>();
+  const nothing = () => Promise.reject(new Error('the store in memory does not do this'));
   const keptOf = (caseId: string): Kept => cases.get(caseId) ?? { entries: [], timeline: [] };
   const journalOf = (caseId: string): CaseJournal => {
     const change = (change: Partial<Kept>) => {
@@ -55,10 +57,17 @@ export function memoryStore(now: () => string): RecordStore {
         cases.set(caseId, { ...rest, ...(deadlineAt === undefined ? {} : { deadlineAt }) });
         return Promise.resolve();
       },
+      saveFollowUps: nothing,
     };
   };
-  const nothing = () => Promise.reject(new Error('the store in memory does not do this'));
+  const followUps = {
+    find: (id: string) => Promise.resolve(followUpIn([...cases.values()], id)),
+    ...{ list: nothing, now: nothing, changes: nothing, toCome: nothing, events: nothing },
+    unfilled: () => Promise.resolve([]),
+  };
   return {
+    followUps,
+    feeds: { create: nothing, list: nothing, revoke: nothing, findByHash: nothing },
     inCase: (caseId, work) => work(journalOf(caseId)),
     read: (caseId) =>
       Promise.resolve(cases.has(caseId) ? toStored(caseId, keptOf(caseId)) : undefined),
@@ -77,6 +86,19 @@ export function memoryStore(now: () => string): RecordStore {
     dailyTurn: nothing,
     ready: () => Promise.resolve(),
   };
+}
+
+/** An item of the newest plan of some case. */
+function followUpIn(kept: readonly Kept[], id: string): StoredFollowUp | undefined {
+  for (const { stored } of kept) {
+    const row = stored?.followUps.rows.find((each) => each.id === id);
+    if (stored === undefined || row === undefined) continue;
+    const { itemKey, itemState, document } = row;
+    const { caseId, state, followUps } = stored;
+    const { patientKey } = followUps;
+    return { id, caseId, itemKey, itemState, patientKey, state, changedAt: '', document };
+  }
+  return undefined;
 }
 
 const isPast = (deadlineAt: string | undefined, now: string): boolean =>

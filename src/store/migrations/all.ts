@@ -6,7 +6,9 @@ import { site } from './0004-site.js';
 import { identityMode } from './0005-identity-mode.js';
 import { afterTheCase } from './0006-after-the-case.js';
 import { passingTime } from './0007-passing-time.js';
+import { followUps } from './0008-follow-ups.js';
 import { outcomeFacts } from './0009-outcome-facts.js';
+import { feeds } from './0010-feeds.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -17,7 +19,9 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-identity-mode': identityMode,
   '0006-after-the-case': afterTheCase,
   '0007-passing-time': passingTime,
+  '0008-follow-ups': followUps,
   '0009-outcome-facts': outcomeFacts,
+  '0010-feeds': feeds,
 };
 
 /** Reads no disk: the migrations are part of the program. */
