@@ -3,6 +3,7 @@ import { readArguments, unitSettings } from './arguments.js';
 import { describeAssessment } from './describe-assessment.js';
 import { describeBundle } from './describe-bundle.js';
 import { describeProblems } from './describe-problems.js';
+import { GREEN, paint, RED } from './paint.js';
 import { type Input, readInputs } from './read-input.js';
 import { type Command, type ExitCode, type RuleBook, UsageError, type World } from './world.js';
 
@@ -68,13 +69,13 @@ function describe(file: string, result: DryRun, colour: boolean, book: RuleBook)
     const count = result.problems.length;
     const verdict = paint(
       colour,
-      31,
+      RED,
       `not valid, ${count} ${count === 1 ? 'problem' : 'problems'}`,
     );
     return `${file}: ${verdict}\n${describeProblems(result.problems)}\n`;
   }
   const { view, warnings, bundle } = result;
-  const valid = `${file}: ${paint(colour, 32, 'valid')}`;
+  const valid = `${file}: ${paint(colour, GREEN, 'valid')}`;
   if ('waitingFor' in view) return `${valid}\n  It would wait for its case.\n`;
   return [
     valid,
@@ -86,7 +87,3 @@ function describe(file: string, result: DryRun, colour: boolean, book: RuleBook)
 }
 
 const indented = (text: string): string => text.replaceAll(/^(?=.)/gm, '  ');
-
-/** @param code of a colour, as in ECMA-48 section 8.3.117 */
-const paint = (colour: boolean, code: number, text: string): string =>
-  colour ? `\u001b[${code}m${text}\u001b[0m` : text;

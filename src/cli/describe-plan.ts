@@ -29,7 +29,8 @@ function itemText(item: Item, sources: readonly Citation[]): string {
   return `${what} ${why}${numbersOf(cites, sources)}`;
 }
 
-const whatText = ({ kind, task, route }: Item): string =>
+/** An examination by its route, a task by its words. */
+export const whatText = ({ kind, task, route }: Item): string =>
   kind === 'endoscopy' || task === undefined ? `${route} endoscopy` : task.replaceAll('-', ' ');
 
 /** By the rule, and the day that the unit is open. */

@@ -1,2 +1,2 @@
 export { runCli } from './run-cli.js';
-export type { ExitCode, KeyWork, MadeKey, RuleBook, Work, World } from './world.js';
+export type { ExitCode, FollowUpLists, KeyWork, MadeKey, RuleBook, Work, World } from './world.js';

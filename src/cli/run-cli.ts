@@ -1,6 +1,7 @@
 import { assess } from './assess-command.js';
 import { bundle } from './bundle-command.js';
 import { check } from './check-command.js';
+import { followUps } from './follow-ups-command.js';
 import { keys } from './keys-command.js';
 import { reassess } from './reassess-command.js';
 import { rule } from './rule-command.js';
@@ -13,6 +14,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   bundle,
   assess,
   rule,
+  'follow-ups': followUps,
   reassess,
   keys,
 };
@@ -22,13 +24,14 @@ const HELP = `Usage: dissection-records COMMAND [options]
 Takes finished endoscopic submucosal dissections, and makes coded and checked FHIR R4 records.
 
 Commands:
-  serve    run the service
-  check    say what is wrong with messages, or what would become of them
-  bundle   print the FHIR Bundle that would be sent for a case message
-  assess   say what a case means: verdict, scores, review
-  rule     list the clinical rules, show one with its sources, or ask it
-  reassess show which kept cases the present rules judge otherwise, and judge them anew
-  keys     add, list and revoke API keys
+  serve       run the service
+  check       say what is wrong with messages, or what would become of them
+  bundle      print the FHIR Bundle that would be sent for a case message
+  assess      say what a case means: verdict, scores, review
+  rule        list the clinical rules, show one with its sources, or ask it
+  follow-ups  list what plans ask for, say why, propose days, forecast the load
+  reassess    show which kept cases the present rules judge otherwise, and judge them anew
+  keys        add, list and revoke API keys
 
   --help, --version; COMMAND --help says more.
 `;

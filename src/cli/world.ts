@@ -1,5 +1,15 @@
+import type { Session } from '../capacity/index.js';
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
-import type { AssessedRecord, DryRun, Reassessed, ReassessOptions } from '../pipeline/index.js';
+import type {
+  AssessedRecord,
+  DryRun,
+  ExpectedLoad,
+  FollowUp,
+  FollowUpQuery,
+  Proposal,
+  Reassessed,
+  ReassessOptions,
+} from '../pipeline/index.js';
 import type { Rule } from '../rules/index.js';
 
 /**
@@ -34,11 +44,30 @@ export interface Work {
     options: ReassessOptions,
     tell: (one: Reassessed) => void,
   ) => Promise<ExitCode>;
+  /**
+   * Lets a command read the follow-ups of the configured database.
+   *
+   * @returns what `read` returns, or why the database cannot be had
+   */
+  readonly followUps: (read: (lists: FollowUpLists) => Promise<ExitCode>) => Promise<ExitCode>;
   /** Runs until it is told to stop. */
   readonly serve: () => Promise<ExitCode>;
   /** Shows the configuration without secrets. */
   readonly printConfig: () => Promise<ExitCode>;
   readonly keys: KeyWork;
+}
+
+/** The follow-ups of every case that is kept. */
+export interface FollowUpLists {
+  /** YYYY-MM-DD. */
+  readonly today: string;
+  /** All that match, in the order of the list. */
+  readonly matching: (query: Omit<FollowUpQuery, 'limit' | 'after'>) => AsyncIterable<FollowUp>;
+  /** Those whose id begins so, of any state. */
+  readonly find: (id: string) => Promise<readonly FollowUp[]>;
+  /** @returns undefined when no session is left from this day on */
+  readonly propose: (sessions: readonly Session[], fromOn: string) => Promise<Proposal | undefined>;
+  readonly forecast: (fromOn: string, months?: number) => Promise<ExpectedLoad>;
 }
 
 /** Every rule that can be asked, and what stands beside each answer. */

@@ -60,6 +60,7 @@ export async function run(
     assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
     reassess: () => Promise.resolve(0),
+    followUps: () => Promise.resolve(3),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),
     keys: {

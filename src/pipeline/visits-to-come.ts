@@ -1,0 +1,104 @@
+import { type Visit, visitsOf, type Window } from '../surveillance/index.js';
+import type { FollowUp } from './follow-ups.js';
+
+/** One day of one patient, and all that it answers. */
+export interface VisitToCome {
+  /** By target; one or more. */
+  readonly followUps: readonly FollowUp[];
+  /** The earliest target of them, which may have passed. */
+  readonly targetOn: string;
+  /** The first and last day that the visit may be on, from the first day that is asked for. */
+  readonly earliestOn: string;
+  readonly latestOn: string;
+  readonly urgency: Visit['urgency'];
+  /** The window of one of them at least is over: the first day with a place is wanted. */
+  readonly overdue: boolean;
+}
+
+/** Open examinations that a visit answers which is booked already. */
+export interface JoinedVisit {
+  readonly followUps: readonly FollowUp[];
+  /** Day of the appointment. */
+  readonly on: string;
+}
+
+/**
+ * The visits that open examinations make up: those that want a day, and those that a booked visit
+ * answers. An appointment before `fromOn` holds nothing.
+ *
+ * @param untilOn the last day for what is overdue
+ */
+export function visitsToCome(
+  followUps: readonly FollowUp[],
+  fromOn: string,
+  untilOn: string,
+): { readonly visits: readonly VisitToCome[]; readonly joined: readonly JoinedVisit[] } {
+  const known = new Map(followUps.filter(isOpenExamination).map((one) => [one.id, one]));
+  const grouped = visitsOf(
+    [...known.values()].flatMap((one) => {
+      const { id, patient, item } = one;
+      const window = windowFrom(one, fromOn);
+      return window === undefined
+        ? []
+        : [{ id, patient, route: item.route, urgency: item.urgency, window }];
+    }),
+  );
+  const visits: VisitToCome[] = [];
+  const joined: JoinedVisit[] = [];
+  for (const visit of grouped) {
+    const all = visit.ids.flatMap((id) => known.get(id) ?? []);
+    const booked = all.flatMap((one) => bookedOn(one, fromOn) ?? []);
+    const others = all.filter((one) => bookedOn(one, fromOn) === undefined);
+    const [on] = booked;
+    if (on === undefined) visits.push(toCome(visit, all, fromOn, untilOn));
+    else if (others.length > 0) joined.push({ followUps: others, on });
+  }
+  return { visits, joined };
+}
+
+/** What is to be confirmed or provisional waits for a person. */
+const isOpenExamination = ({ item }: FollowUp): boolean =>
+  item.kind === 'endoscopy' && item.state === 'open';
+
+function bookedOn({ item: { booking } }: FollowUp, fromOn: string): string | undefined {
+  return booking?.status === 'booked' && booking.on >= fromOn ? booking.on : undefined;
+}
+
+const windowOf = ({ item }: FollowUp): Window | undefined => item.proposed ?? item.due;
+
+/** What is over becomes the first day: a visit on it answers that as well. */
+function windowFrom(one: FollowUp, fromOn: string): Window | undefined {
+  const on = bookedOn(one, fromOn);
+  if (on !== undefined) return { earliest: on, target: on, latest: on };
+  const window = windowOf(one);
+  if (window === undefined) return undefined;
+  const { earliest, target, latest } = window;
+  return {
+    earliest: later(earliest, fromOn),
+    target: later(target, fromOn),
+    latest: later(latest, fromOn),
+  };
+}
+
+const later = (a: string, b: string): string => (a < b ? b : a);
+
+function toCome(
+  { window, urgency }: Visit,
+  followUps: readonly FollowUp[],
+  fromOn: string,
+  untilOn: string,
+): VisitToCome {
+  const windows = followUps.flatMap((one) => windowOf(one) ?? []);
+  const [firstTarget = fromOn] = windows.map(({ target }) => target).sort();
+  const inTime = windows.map(({ latest }) => latest).filter((latest) => latest >= fromOn);
+  const [lastInTime = untilOn] = inTime.sort();
+  const overdue = inTime.length < windows.length;
+  return {
+    followUps,
+    targetOn: window.target > fromOn ? window.target : firstTarget,
+    earliestOn: window.earliest,
+    latestOn: overdue ? lastInTime : window.latest,
+    urgency: overdue ? 'urgent' : urgency,
+    overdue,
+  };
+}
