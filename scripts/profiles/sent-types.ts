@@ -15,4 +15,5 @@ export const SENT_TYPES = [
   'Media',
   'Provenance',
   'Appointment',
+  'Task',
 ] as const;

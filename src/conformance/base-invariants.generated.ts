@@ -233,6 +233,14 @@ export const BASE_INVARIANTS: readonly Rule[] = [
     context: 'Appointment.participant',
   },
   {
+    key: 'inv-1',
+    severity: 'error',
+    human: 'Last modified date must be greater than or equal to authored-on date.',
+    expression:
+      'lastModified.exists().not() or authoredOn.exists().not() or lastModified >= authoredOn',
+    context: 'Task',
+  },
+  {
     key: 'age-1',
     severity: 'error',
     human:

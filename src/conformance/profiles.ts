@@ -22,7 +22,13 @@ import endoscopyReport from '../../profiles/StructureDefinition-dr-endoscopy-rep
 import esdProcedure from '../../profiles/StructureDefinition-dr-esd-procedure.json' with {
   type: 'json',
 };
+import followUpAppointment from '../../profiles/StructureDefinition-dr-follow-up-appointment.json' with {
+  type: 'json',
+};
 import followUpRequest from '../../profiles/StructureDefinition-dr-follow-up-request.json' with {
+  type: 'json',
+};
+import followUpTask from '../../profiles/StructureDefinition-dr-follow-up-task.json' with {
   type: 'json',
 };
 import injectate from '../../profiles/StructureDefinition-dr-injectate.json' with { type: 'json' };
@@ -81,7 +87,9 @@ export const PROFILES: readonly Profile[] = [
   endoscopyFinding,
   endoscopyReport,
   esdProcedure,
+  followUpAppointment,
   followUpRequest,
+  followUpTask,
   injectate,
   lesion,
   media,

@@ -102,6 +102,10 @@ export const unitSettingsSchema = z.strictObject({
   waitingCaseDays: wholeIn({ from: 1, to: 365, unit: 'days' })
     .default(14)
     .describe('after so many days, messages that wait for their case are shown as overdue'),
+  proposedAppointments: z
+    .boolean()
+    .default(false)
+    .describe('whether open examinations are proposed as Appointments on the FHIR server too'),
 });
 
 export interface UnitSettings {
@@ -122,6 +126,7 @@ export interface UnitSettings {
   readonly strictureProphylaxis: (typeof STRICTURE_PROPHYLAXIS_READINGS)[number];
   readonly antithromboticEdition: (typeof ANTITHROMBOTIC_EDITIONS)[number];
   readonly waitingCaseDays: number;
+  readonly proposedAppointments: boolean;
 }
 
 /** In force without a settings file; its identifier base is an example and not for production. */
@@ -141,6 +146,7 @@ export const DEFAULT_UNIT_SETTINGS: UnitSettings = {
   strictureProphylaxis: 'above-three-quarters',
   antithromboticEdition: 'bsg-esge-2021',
   waitingCaseDays: 14,
+  proposedAppointments: false,
 };
 
 /** @returns the settings, or every problem of the file at once */

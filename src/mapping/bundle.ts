@@ -1,6 +1,7 @@
 import type { Bundle, BundleEntry } from 'fhir/r4.js';
 import type { Assessed, RecordVersion, RecordView } from '../record/index.js';
 import { BASE } from '../terminology/index.js';
+import { heldElsewhere, toAppointments } from './appointments.js';
 import { toComputed } from './computed.js';
 import { toComplications, toLesion } from './condition.js';
 import {
@@ -18,6 +19,7 @@ import { toEvents } from './events.js';
 import { toExaminations } from './examinations.js';
 import { toFindings } from './findings.js';
 import { toFollowUpRequests } from './follow-up-requests.js';
+import { toFollowUpTasks } from './follow-up-tasks.js';
 import { toLateOutcomes } from './late-outcomes.js';
 import { toListedFindings } from './listed-findings.js';
 import { toMedia } from './media.js';
@@ -57,7 +59,7 @@ export function toBundle({ version, now, before }: RecordView, settings: Mapping
   const current = toDrafts(version, now, settings);
   const stated = [
     ...restated(corrected(current, stood), stood, referenceTo),
-    ...retracted(current, earlier, referenceTo),
+    ...retracted(current, earlier, referenceTo, heldElsewhere(context)),
   ];
   const drafts = now.withdrawal === undefined ? stated : withdrawn(stated, now.withdrawal);
   const provenance = toProvenance(context, drafts.map(referenceTo));
@@ -118,6 +120,8 @@ function toDrafts(
     ...events,
     ...toLateOutcomes(context, told),
     ...toFollowUpRequests(context),
+    ...toFollowUpTasks(context),
+    ...toAppointments(context),
   ];
   const withReports = [
     ...parts,

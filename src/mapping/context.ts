@@ -12,12 +12,15 @@ export interface MappingSettings {
   readonly licences: Licences;
   /** `wait` for pathology before the report is final, or sign it when the scope has left. */
   readonly endoscopyReport: 'wait' | 'sign-at-once';
+  /** Whether open examinations are proposed as Appointments beside their requests. */
+  readonly proposedAppointments: boolean;
   /** Version of this program, as the assembler of the record. */
   readonly softwareVersion: string;
 }
 
 /** The resource types that a case becomes. */
 export const SENT_TYPES = [
+  'Appointment',
   'Condition',
   'Device',
   'DiagnosticReport',
@@ -29,6 +32,7 @@ export const SENT_TYPES = [
   'Provenance',
   'ServiceRequest',
   'Specimen',
+  'Task',
 ] as const;
 export type SentType = (typeof SENT_TYPES)[number];
 

@@ -1,4 +1,5 @@
 import type {
+  Appointment,
   Condition,
   Device,
   DiagnosticReport,
@@ -9,10 +10,12 @@ import type {
   Procedure,
   ServiceRequest,
   Specimen,
+  Task,
 } from 'fhir/r4.js';
 
 /** Every resource that a case message becomes; the Provenance stands over them. */
 export type CaseResource =
+  | Appointment
   | Condition
   | Device
   | DiagnosticReport
@@ -22,7 +25,8 @@ export type CaseResource =
   | Observation
   | Procedure
   | ServiceRequest
-  | Specimen;
+  | Specimen
+  | Task;
 
 /** A resource with the key that names it within its case and type. */
 export interface Draft<R extends CaseResource = CaseResource> {

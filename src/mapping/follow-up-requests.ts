@@ -1,42 +1,46 @@
 import type { Reference, ServiceRequest } from 'fhir/r4.js';
 import { keyedUuid } from '../kernel/index.js';
 import type { FollowUpPlan, ItemState, PlanItem, PlanTask } from '../surveillance/index.js';
-import { REQUEST_KINDS } from '../terminology/index.js';
+import { isBookingCheck } from './booking-check.js';
 import { head, type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
+import { requestCode } from './follow-up-code.js';
 
 /**
  * What comes after the case: each examination and task of the plan as one proposal to those who
  * order and book. The key is that of the item, so that a scheduler keeps it as long as it means
- * the same.
+ * the same. To look at a booking is a Task alone: it asks for nothing beside the request that was
+ * booked.
  *
  * Source: FHIR R4, ServiceRequest, code systems request-status and request-intent.
  */
 export function toFollowUpRequests(context: MappingContext): readonly Draft<ServiceRequest>[] {
   const { plan } = context.known;
   const requisition = planNumber(context, plan);
-  return plan.items.map((item) => ({
-    key: item.key,
-    resource: {
-      resourceType: 'ServiceRequest',
-      ...head(context, 'ServiceRequest', item.key, 'dr-follow-up-request'),
-      ...replacing(context, item, plan),
-      requisition,
-      status: STATUSES[item.state],
-      intent: 'plan',
-      priority: isPressing(item) ? 'urgent' : 'routine',
-      code: context.concept(REQUEST_KINDS[kindOf(item)]),
-      subject: context.patient,
-      ...context.inEncounter,
-      ...(item.due === undefined
-        ? {}
-        : { occurrencePeriod: { start: item.due.earliest, end: item.due.latest } }),
-      authoredOn: plan.calculatedAt,
-      reasonReference: [toResource(context, 'Observation', 'curability')],
-      supportingInfo: [context.procedure],
-      note: sentencesOf(item).map((text) => ({ text })),
-    },
-  }));
+  return plan.items
+    .filter((item) => !isBookingCheck(item))
+    .map((item) => ({
+      key: item.key,
+      resource: {
+        resourceType: 'ServiceRequest',
+        ...head(context, 'ServiceRequest', item.key, 'dr-follow-up-request'),
+        ...replacing(context, item, plan),
+        requisition,
+        status: STATUSES[item.state],
+        intent: 'plan',
+        priority: isPressing(item) ? 'urgent' : 'routine',
+        code: context.concept(requestCode(item)),
+        subject: context.patient,
+        ...context.inEncounter,
+        ...(item.due === undefined
+          ? {}
+          : { occurrencePeriod: { start: item.due.earliest, end: item.due.latest } }),
+        authoredOn: plan.calculatedAt,
+        reasonReference: [toResource(context, 'Observation', 'curability')],
+        supportingInfo: [context.procedure],
+        note: sentencesOf(item).map((text) => ({ text })),
+      },
+    }));
 }
 
 /**
@@ -62,17 +66,13 @@ const STATUSES: Readonly<Record<ItemState, ServiceRequest['status']>> = {
 };
 
 /** The same for equal plans, whatever the state of the record; opaque. */
-const planNumber = ({ caseId, settings }: MappingContext, { items }: FollowUpPlan) => {
+export const planNumber = ({ caseId, settings }: MappingContext, { items }: FollowUpPlan) => {
   const system = `${settings.identifierBase}/follow-up-plan`;
   return {
     system,
     value: keyedUuid(settings.secret, system, `${caseId}|${JSON.stringify(items)}`),
   };
 };
-
-function kindOf({ kind, task, route }: PlanItem): keyof typeof REQUEST_KINDS {
-  return kind === 'task' && task !== undefined ? task : `${route}-follow-up-endoscopy`;
-}
 
 /** What a high-risk resection waits for. */
 const PRESSING: readonly PlanTask[] = [
@@ -95,7 +95,7 @@ function replacing(
 }
 
 /** What to look for, the day that is best, why it is asked, and by which rule. */
-function sentencesOf({
+export function sentencesOf({
   look,
   due,
   proposed,

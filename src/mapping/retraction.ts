@@ -1,7 +1,9 @@
 import type { DiagnosticReport, Observation, Reference } from 'fhir/r4.js';
 import { STRUCTURE } from '../terminology/index.js';
+import { givenWay, proposalGone } from './appointments.js';
 import { type CaseResource, claims, type Draft, isObservation } from './draft.js';
 import { revoked } from './follow-up-requests.js';
+import { taskGone } from './follow-up-tasks.js';
 
 /** The resources that a case became, or could have become, before. */
 export interface Earlier {
@@ -13,16 +15,19 @@ export interface Earlier {
 /**
  * What earlier revisions said and the current one does not: the same content, entered in error. A
  * report that is taken back lets go of the results that stand. A request of an earlier plan was
- * right when it was made: it is revoked.
+ * right when it was made: it is revoked, its task and its proposal of an appointment are cancelled,
+ * and what was booked stays booked.
  *
  * @param current resources of the current revision
  * @param earlier resources of each earlier revision
  * @param referenceTo how a resource is referred to
+ * @param heldElsewhere keys of items whose appointment is another system's now
  */
 export function retracted(
   current: readonly Draft[],
   earlier: readonly Earlier[],
   referenceTo: (draft: Draft) => Reference,
+  heldElsewhere: ReadonlySet<string>,
 ): readonly Draft[] {
   const kept = new Set(current.map(nameOf));
   const standing = new Set(current.map((draft) => referenceTo(draft).reference));
@@ -31,7 +36,10 @@ export function retracted(
   );
   return [...gone.values()]
     .filter((draft) => !kept.has(nameOf(draft)))
-    .map(({ key, resource }) => ({ key, resource: takenBack(resource, standing) }));
+    .map(({ key, resource }) => ({
+      key,
+      resource: takenBack(resource, standing, heldElsewhere.has(key)),
+    }));
 }
 
 /**
@@ -140,10 +148,18 @@ export function inError(resource: CaseResource): CaseResource {
 function takenBack(
   resource: CaseResource,
   standing: ReadonlySet<string | undefined>,
+  isHeldElsewhere: boolean,
 ): CaseResource {
-  return resource.resourceType === 'ServiceRequest' && resource.intent === 'plan'
-    ? revoked(resource)
-    : withoutStanding(inError(resource), standing);
+  switch (resource.resourceType) {
+    case 'Appointment':
+      return isHeldElsewhere ? givenWay(resource) : proposalGone(resource);
+    case 'Task':
+      return taskGone(resource);
+    case 'ServiceRequest':
+      return resource.intent === 'plan' ? revoked(resource) : inError(resource);
+    default:
+      return withoutStanding(inError(resource), standing);
+  }
 }
 
 function withoutStanding(

@@ -15,5 +15,6 @@ export function mappingSettings({ unit, ...rest }: PipelineSettings): MappingSet
     identifierBase: unit.identifierBase,
     licences: unit.licences,
     endoscopyReport: unit.endoscopyReport,
+    proposedAppointments: unit.proposedAppointments,
   };
 }

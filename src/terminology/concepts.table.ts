@@ -4512,6 +4512,78 @@ export const CONCEPTS = {
       licence: 'open',
     },
   ],
+  'appointment-cancelled-pat': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'pat',
+      display: 'Patient',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-pat-dec': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'pat-dec',
+      display: 'Patient: Deceased',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-prov': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'prov',
+      display: 'Provider',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-prov-onc': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'prov-onc',
+      display: 'Provider: Oncology Treatment Plan Changes',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-maint': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'maint',
+      display: 'Equipment Maintenance/Repair',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-meds-inc': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'meds-inc',
+      display: 'Prep/Med Incomplete',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-oth-err': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'oth-err',
+      display: 'Other: Error',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'appointment-cancelled-other': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
+      code: 'other',
+      display: 'Other',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
   'appointment-reason-checkup': [
     {
       system: 'http://terminology.hl7.org/CodeSystem/v2-0276',

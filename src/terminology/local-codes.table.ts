@@ -3299,6 +3299,11 @@ export const LOCAL_CODES = {
       display: 'Confirmation of Helicobacter pylori eradication',
       definition: 'Request to confirm that Helicobacter pylori is gone.',
     },
+    'booking-check': {
+      display: 'Check of booking',
+      definition:
+        'Request to look at a booked visit that the plan does not ask for any more or asks for on other days.',
+    },
   },
   'device-property': {
     'injection-channel': {

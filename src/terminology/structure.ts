@@ -46,6 +46,18 @@ export const STRUCTURE = {
     encounterDiagnosis: concept('condition-category-encounter-diagnosis'),
     problemListItem: concept('condition-category-problem-list-item'),
   },
+  /** Why an appointment was cancelled. */
+  cancelled: {
+    planChanged: concept('appointment-cancelled-prov-onc'),
+    patient: concept('appointment-cancelled-pat'),
+    died: concept('appointment-cancelled-pat-dec'),
+    unit: concept('appointment-cancelled-prov'),
+    equipment: concept('appointment-cancelled-maint'),
+    preparation: concept('appointment-cancelled-meds-inc'),
+    error: concept('appointment-cancelled-oth-err'),
+    other: concept('appointment-cancelled-other'),
+  },
+  followUpAppointment: concept('appointment-reason-followup'),
   procedureCategory: concept('procedure-category-surgical'),
   endoscopyReportCategory: concept('doc-gi-endoscopy-studies-set'),
   pathologyReportCategory: concept('report-category-sp'),

@@ -58,6 +58,6 @@ describe('the constraints of FHIR R4 on what we send', () => {
 
 /** Constraints of another resource type say nothing about this one. */
 function typeApplies(context: string, type: string): boolean {
-  const resources = ['Bundle', 'Condition', 'Observation', 'ServiceRequest', 'Appointment'];
+  const resources = ['Bundle', 'Condition', 'Observation', 'ServiceRequest', 'Appointment', 'Task'];
   return resources.includes(context) ? context === type : type !== 'Bundle';
 }

@@ -170,6 +170,13 @@ describe('a withdrawn case', () => {
     expect(keysAfter('withdrawn', { at, set })).toContain('dr-wdr-1');
   });
 
+  it.each([
+    ['Appointment.first-check/status', 'proposed'],
+    ['Task.check/code/coding/0/code', 'surgery-referral'],
+  ])('leaves what is booked, nothing proposed and no other task: %s', (at, set) => {
+    expect(keysAfter('withdrawn and booked', { at, set })).toContain('dr-wdr-1');
+  });
+
   it('is alone nullified', () => {
     const nullified: Edit = { at: 'Provenance.state-1/activity/coding/0/code', set: 'NULLIFY' };
     expect(keysAfter('pending', nullified)).toEqual(['dr-wdr-2']);

@@ -1,4 +1,5 @@
 import type {
+  Appointment,
   Bundle,
   BundleEntry,
   CodeableConcept,
@@ -18,7 +19,6 @@ import {
   local,
   metaOf,
   observation,
-  outside,
   PATIENT,
   quantity,
   STARTED,
@@ -237,18 +237,76 @@ function bareBundle(): Bundle {
   return { ...bundle, entry: wanted };
 }
 
-/** The sample with a proposed appointment: a type that is checked though not yet sent. */
+/** The sample with an appointment that is proposed for its first check. */
 export const appointedBundle = (): Bundle =>
   withEntries(sampleBundle(), [
-    entry('first-check', {
-      resourceType: 'Appointment',
-      meta: metaOf('dr-followup-appointment'),
-      identifier: [identifierOf('Appointment', 'first-check')],
+    appointment('first-check', {
       status: 'proposed',
-      requestedPeriod: [{ start: '2026-06-01', end: '2026-06-30' }],
-      participant: [{ actor: outside('Patient', 'p-0815'), status: 'needs-action' }],
+      requestedPeriod: [{ start: '2026-06-02', end: '2026-09-02' }],
+      participant: [{ actor: PATIENT, status: 'needs-action' }],
     }),
   ]);
+
+/** After the verdict has changed: the first check is booked though nobody asks for it any more. */
+const bookedBundle = (): Bundle =>
+  withEntries(nonCurativeBundle(), [
+    appointment('first-check', {
+      status: 'booked',
+      start: '2026-06-10T09:00:00+02:00',
+      end: '2026-06-10T09:45:00+02:00',
+      participant: [{ actor: PATIENT, status: 'accepted' }],
+    }),
+    appointment('meeting', {
+      status: 'cancelled',
+      cancelationReason: coded(CANCELLED, 'other', 'Other'),
+      requestedPeriod: [{ start: '2026-03-24', end: '2026-04-07' }],
+      participant: [{ actor: PATIENT, status: 'needs-action' }],
+    }),
+    task('meeting', 'multidisciplinary-meeting', 'meeting'),
+    task('check', 'booking-check', 'first-check'),
+  ]);
+
+/** What is left of a booking once the case was taken back. */
+const withdrawnBookedBundle = (): Bundle =>
+  withEntries(withdrawnBundle(), [
+    appointment('first-check', {
+      status: 'booked',
+      start: '2026-06-10T09:00:00+02:00',
+      end: '2026-06-10T09:45:00+02:00',
+      participant: [{ actor: PATIENT, status: 'accepted' }],
+    }),
+    task('check', 'booking-check', 'first-check'),
+  ]);
+
+const CANCELLED = 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason';
+
+/** An appointment for the request of that key. */
+const appointment = (
+  key: string,
+  rest: Omit<Appointment, 'resourceType' | 'identifier' | 'basedOn'>,
+): BundleEntry =>
+  entry(key, {
+    resourceType: 'Appointment',
+    meta: metaOf('dr-follow-up-appointment'),
+    identifier: [identifierOf('Appointment', key)],
+    serviceType: [local('request-kind', 'upper-follow-up-endoscopy')],
+    basedOn: [to('ServiceRequest', key)],
+    ...rest,
+  });
+
+/** A task of that kind about the request of that key. */
+const task = (key: string, kind: string, request: string): BundleEntry =>
+  entry(key, {
+    resourceType: 'Task',
+    meta: metaOf('dr-follow-up-task'),
+    identifier: [identifierOf('Task', key)],
+    status: 'requested',
+    intent: 'plan',
+    code: local('request-kind', kind),
+    focus: to('ServiceRequest', request),
+    for: PATIENT,
+    authoredOn: STATED,
+  });
 
 /** @returns the Bundle with these entries before its Provenance, which targets them too */
 function withEntries(bundle: Bundle, entries: readonly BundleEntry[]): Bundle {
@@ -332,6 +390,8 @@ export const SAMPLES = {
   conditional: conditionalBundle,
   bare: bareBundle,
   appointed: appointedBundle,
+  booked: bookedBundle,
+  'withdrawn and booked': withdrawnBookedBundle,
   corrected: correctedBundle,
   'never started': neverStartedBundle,
 } as const satisfies Record<string, () => Bundle>;

@@ -67,6 +67,8 @@ describe('the settings of a unit', () => {
       strictureProphylaxis: 'above-three-quarters',
       antithromboticEdition: 'bsg-esge-2021',
       waitingCaseDays: 14,
+      // Decision of the project: a proposal stands on the server only where the unit wants it.
+      proposedAppointments: false,
     });
     expect(DEFAULT_UNIT_SETTINGS).toMatchObject(later);
   });

@@ -268,6 +268,12 @@ export const BASE_FAULTS: readonly BaseFault[] = [
     }),
   },
   {
+    rule: 'inv-1',
+    context: 'Task',
+    broken: resource('Task')({ authoredOn: '2026-03-03', lastModified: '2026-03-02' }),
+    right: resource('Task')({ authoredOn: '2026-03-03', lastModified: '2026-03-03' }),
+  },
+  {
     rule: 'age-1',
     context: 'Age',
     broken: condition({ onsetAge: { value: 60, system: UCUM } }),

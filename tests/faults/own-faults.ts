@@ -1,5 +1,5 @@
 import type { Bundle } from 'fhir/r4.js';
-import { BASE, ENDED, local, quantity, to, urlOf } from '../conformance/sample-parts.js';
+import { BASE, ENDED, local, outside, quantity, to, urlOf } from '../conformance/sample-parts.js';
 import { grownBundle, type SAMPLES } from '../conformance/sample-variants.js';
 import type { Edit } from './edit.js';
 
@@ -513,6 +513,86 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     sample: 'pending',
     subject: PLANNED,
     fault: [{ at: 'ServiceRequest.first-check/reasonReference' }],
+  },
+  {
+    rule: 'dr-fol-3',
+    sample: 'booked',
+    subject: all('Appointment'),
+    fault: [{ at: 'Appointment.first-check/basedOn', set: [to('Observation', 'curability')] }],
+  },
+  {
+    rule: 'dr-fol-4',
+    sample: 'appointed',
+    subject: `${all('Appointment')}.where(status = 'proposed')`,
+    fault: [{ at: 'ServiceRequest.first-check/status', set: 'completed' }],
+  },
+  {
+    rule: 'dr-fol-5',
+    sample: 'booked',
+    subject: `${all('Appointment')}.where(status = 'cancelled')`,
+    fault: [{ at: 'Appointment.meeting/cancelationReason' }],
+  },
+  {
+    rule: 'dr-fol-6',
+    sample: 'appointed',
+    subject: `${all('Appointment')}.where(status = 'proposed')`,
+    fault: [
+      { at: 'Appointment.first-check/start', set: '2026-06-10T09:00:00+02:00' },
+      { at: 'Appointment.first-check/end', set: '2026-06-10T09:45:00+02:00' },
+    ],
+    also: ['dr-r-app-1'],
+  },
+  {
+    rule: 'dr-fol-9',
+    sample: 'booked',
+    subject: `${all('Appointment')}.where(status = 'booked')`,
+    fault: [
+      { at: 'Appointment.meeting/basedOn', set: [to('ServiceRequest', 'first-check')] },
+      { at: 'Appointment.meeting/status', set: 'booked' },
+      { at: 'Appointment.meeting/cancelationReason' },
+    ],
+  },
+  {
+    rule: 'dr-fol-10',
+    sample: 'booked',
+    subject: `${all('Task')}.focus`,
+    fault: [
+      { at: 'Task.meeting/focus', set: to('Observation', 'curability') },
+      { at: 'Task.meeting/status', set: 'on-hold' },
+    ],
+  },
+  {
+    rule: 'dr-fol-11',
+    sample: 'booked',
+    subject: `${all('Task')}.where(code.coding.code = 'booking-check')`,
+    fault: [{ at: 'Task.check/status', set: 'completed' }],
+  },
+  {
+    rule: 'dr-fol-12',
+    sample: 'booked',
+    subject: `${all('Task')}.where(status = 'requested')`,
+    fault: [{ at: 'Task.meeting/focus', set: to('ServiceRequest', 'first-check') }],
+  },
+  {
+    rule: 'dr-fol-13',
+    sample: 'booked',
+    subject: `${all('Appointment')}.participant.actor`,
+    fault: [
+      { at: 'Appointment.first-check/participant/0/actor', set: outside('Patient', 'p-9999') },
+    ],
+  },
+  {
+    rule: 'dr-r-app-1',
+    sample: 'appointed',
+    subject: `${all('Appointment')}.where(status = 'proposed')`,
+    fault: [{ at: 'Appointment.first-check/requestedPeriod' }],
+    also: ['dr-fol-3'],
+  },
+  {
+    rule: 'dr-r-app-2',
+    sample: 'booked',
+    subject: `${all('Appointment')}.participant.actor`,
+    fault: [{ at: 'Appointment.first-check/participant/0/actor/type' }],
   },
   {
     rule: 'dr-fol-7',

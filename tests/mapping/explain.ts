@@ -74,7 +74,7 @@ export interface Scope {
 
 /** What a plan asks for is accounted for by its items, in the tests of follow-up requests. */
 const isOfCase = ({ resourceType, intent }: Draft): boolean =>
-  resourceType !== 'ServiceRequest' || intent !== 'plan';
+  intent !== 'plan' && resourceType !== 'Appointment';
 
 /** @param scope the case and its resources, unless another message is looked for */
 export function explain(

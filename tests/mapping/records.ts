@@ -20,6 +20,7 @@ export const SETTINGS: MappingSettings = {
   identifierBase: 'https://dissection-records.example/unit',
   licences: { snomedCt: false },
   endoscopyReport: 'wait',
+  proposedAppointments: false,
   softwareVersion: '0.0.0-test',
 };
 

@@ -28,6 +28,7 @@ async function pipeline(texts: readonly string[]): Promise<Prepared> {
     identifierBase: 'https://dissection-records.example/unit',
     licences: { snomedCt: false },
     endoscopyReport: 'wait',
+    proposedAppointments: false,
     softwareVersion: '0.0.0-bench',
   } as const;
   const encoder = new TextEncoder();

@@ -102,3 +102,13 @@ Invariant: dr-r-prv-1
 Description: "Provenance has an assembler and a source"
 Severity: #error
 Expression: "agent.where(type.coding.where(code = 'assembler').exists()).exists() and entity.where(role = 'source').exists()"
+
+Invariant: dr-r-app-1
+Description: "A proposed Appointment has no start and end, names its request and the period that is asked for"
+Severity: #error
+Expression: "status = 'proposed' implies (start.empty() and end.empty() and requestedPeriod.exists() and basedOn.exists())"
+
+Invariant: dr-r-app-2
+Description: "One participant of an Appointment is the patient"
+Severity: #error
+Expression: "participant.actor.where(type = 'Patient').count() = 1"

@@ -81,7 +81,16 @@ Description: "One case, which is one lesion, as one transaction. All rules acros
 * obeys dr-con-1
 * obeys dr-fol-1
 * obeys dr-fol-2
+* obeys dr-fol-3
+* obeys dr-fol-4
+* obeys dr-fol-5
+* obeys dr-fol-6
 * obeys dr-fol-7
 * obeys dr-fol-8
+* obeys dr-fol-9
+* obeys dr-fol-10
+* obeys dr-fol-11
+* obeys dr-fol-12
+* obeys dr-fol-13
 * obeys dr-wdr-1
 * obeys dr-wdr-2

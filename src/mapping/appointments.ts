@@ -1,0 +1,109 @@
+import type { Appointment, AppointmentParticipant, CodeableConcept, Period } from 'fhir/r4.js';
+import type { PlanItem } from '../surveillance/index.js';
+import { STRUCTURE } from '../terminology/index.js';
+import { head, type MappingContext, toResource } from './context.js';
+import type { Draft } from './draft.js';
+import { requestCode } from './follow-up-code.js';
+
+/**
+ * Appointments of the plan, each for one request: what a scheduler told us of a booking, and, where
+ * the unit wants it, a proposal for each open examination. A proposal gives no time: it asks for a
+ * period. Another system's Appointment is read and never written; beside it, a proposal of ours is
+ * cancelled.
+ *
+ * Source: FHIR R4, Appointment, rules app-2 to app-4, and code system appointmentstatus.
+ */
+export function toAppointments(context: MappingContext): readonly Draft<Appointment>[] {
+  return context.known.plan.items.flatMap((item) => {
+    const said = saidOf(item, context.settings.proposedAppointments);
+    return said === undefined ? [] : [toAppointment(context, item, said)];
+  });
+}
+
+/** A proposal that no plan makes any more; what somebody has booked stays as it is. */
+export const proposalGone = (appointment: Appointment): Appointment =>
+  appointment.status === 'proposed' ? { ...appointment, ...CANCELLED_BY_PLAN } : appointment;
+
+/** A case that was taken back: nothing is proposed for it, and a booking is the scheduler's. */
+export const withoutCase = (appointment: Appointment): Appointment =>
+  appointment.status === 'proposed' ? { ...appointment, ...CANCELLED_WITH_CASE } : appointment;
+
+/** An Appointment of ours where another system's answers the request now. */
+export const givenWay = (appointment: Appointment): Appointment =>
+  appointment.status === 'proposed' || appointment.status === 'booked'
+    ? { ...appointment, ...CANCELLED_FOR_ANOTHER }
+    : appointment;
+
+/** Keys of items for which another system holds the booked Appointment. */
+export const heldElsewhere = ({ known }: MappingContext): ReadonlySet<string> =>
+  new Set(known.plan.items.filter(isHeldElsewhere).map(({ key }) => key));
+
+const because = (text: string, { coding }: CodeableConcept) => ({
+  status: 'cancelled' as const,
+  cancelationReason: { ...(coding === undefined ? {} : { coding }), text },
+});
+
+const CANCELLED_BY_PLAN = because('The plan no longer asks for it.', STRUCTURE.cancelled.other);
+const CANCELLED_WITH_CASE = because('The case was taken back.', STRUCTURE.cancelled.error);
+const CANCELLED_FOR_ANOTHER = because(
+  'Another appointment was booked for the same request.',
+  STRUCTURE.cancelled.other,
+);
+
+type Booking = NonNullable<PlanItem['booking']>;
+
+/** As much of an Appointment as says how it stands. */
+type Said = Pick<Appointment, 'status' | 'cancelationReason' | 'start' | 'end'> & {
+  readonly patientSays: AppointmentParticipant['status'];
+  readonly toldAt?: string;
+};
+
+function saidOf(item: PlanItem, isProposing: boolean): Said | undefined {
+  const { booking } = item;
+  if (booking?.heldBy === 'service') return told(booking);
+  if (!isProposing || item.kind !== 'endoscopy') return undefined;
+  if (isHeldElsewhere(item)) return { ...CANCELLED_FOR_ANOTHER, patientSays: 'needs-action' };
+  const isAskedFor = item.state === 'open' && item.due !== undefined;
+  return isAskedFor ? { status: 'proposed', patientSays: 'needs-action' } : undefined;
+}
+
+/** @returns what a scheduler said; a cancelled Appointment keeps the time that it had */
+function told({ status, startsAt, endsAt, toldAt }: Booking): Said {
+  const visit = { start: startsAt, end: endsAt, patientSays: 'accepted', toldAt } as const;
+  switch (status) {
+    case 'booked':
+      return { status: 'booked', ...visit };
+    case 'did-not-attend':
+      return { status: 'noshow', ...visit };
+    case 'cancelled':
+      return { ...because('Cancelled by the scheduler.', STRUCTURE.cancelled.other), ...visit };
+  }
+}
+
+const isHeldElsewhere = ({ booking }: PlanItem): boolean =>
+  booking?.heldBy === 'server' && booking.status === 'booked';
+
+function toAppointment(context: MappingContext, item: PlanItem, said: Said): Draft<Appointment> {
+  const { patientSays, toldAt, ...how } = said;
+  const period = periodOf(item);
+  return {
+    key: item.key,
+    resource: {
+      resourceType: 'Appointment',
+      ...head(context, 'Appointment', item.key, 'dr-follow-up-appointment'),
+      ...how,
+      serviceType: [context.concept(requestCode(item))],
+      appointmentType: STRUCTURE.followUpAppointment,
+      created: toldAt ?? context.known.plan.calculatedAt,
+      basedOn: [toResource(context, 'ServiceRequest', item.key)],
+      participant: [{ actor: context.patient, status: patientSays }],
+      ...(period === undefined ? {} : { requestedPeriod: [period] }),
+    },
+  };
+}
+
+/** The window as the unit's open days leave it. */
+function periodOf({ due, proposed }: PlanItem): Period | undefined {
+  const window = proposed ?? due;
+  return window === undefined ? undefined : { start: window.earliest, end: window.latest };
+}
