@@ -14,13 +14,14 @@ type Arriving = Pick<JournalEntry, 'kind' | 'naturalKey' | 'source' | 'revision'
 /**
  * Decides by source, natural key, revision and content. A message that comes again gets the answer
  * that it got the first time. Whose case it is shows when the case comes: what came before it from
- * others is set aside then, and refused from then on.
+ * others is set aside then, and refused from then on. Appointments are told by others.
  *
  * @param entries the messages of the case in the order of their arrival
  */
 export function admit(entries: readonly JournalEntry[], arriving: Arriving): Admission {
   const owner = entries.find(({ kind }) => kind === 'case');
-  if (owner !== undefined && owner.source !== arriving.source) {
+  const isOthers = arriving.kind === 'booking';
+  if (owner !== undefined && owner.source !== arriving.source && !isOthers) {
     return conflict({
       rule: 'case-of-another-source',
       pointer: '/case',

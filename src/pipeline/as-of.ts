@@ -85,7 +85,10 @@ export async function writeAsOf(
   settings: PipelineSettings,
 ): Promise<void> {
   const [first] = messages;
-  invariant(first !== undefined, 'a case that is told something has a message');
+  invariant(
+    first !== undefined && first.kind !== 'booking',
+    'a case that is told something has a message of before',
+  );
   const { system, value } = first.fields.case;
   const fields: AsOfMessage['fields'] = {
     schema: 'as-of/1',

@@ -6,6 +6,7 @@ import { listFollowUps, readFollowUp } from './list-follow-ups.js';
 import { searchKeysOf } from './naming.js';
 import type { StoredCase } from './ports.js';
 import { toStoredBundle } from './prepare.js';
+import { receiveBooking } from './receive-booking.js';
 import { type ReceiveDeps, receiveMessage } from './receive-message.js';
 import type { Caller, Service } from './service.js';
 import { showTo } from './show-follow-up.js';
@@ -52,12 +53,19 @@ export function createService(deps: ReceiveDeps): Service {
 
 type FollowUpService = Pick<
   Service,
-  'listFollowUps' | 'readFollowUp' | 'createFeed' | 'listFeeds' | 'revokeFeed' | 'readFeed'
+  | 'receiveBooking'
+  | 'listFollowUps'
+  | 'readFollowUp'
+  | 'createFeed'
+  | 'listFeeds'
+  | 'revokeFeed'
+  | 'readFeed'
 >;
 
 function followUpService(deps: ReceiveDeps): FollowUpService {
   const { store, settings, now } = deps;
   return {
+    receiveBooking: (id, bytes, caller) => receiveBooking(id, bytes, caller, deps),
     listFollowUps: async (query, { role }) => {
       const found = await listFollowUps(query, deps);
       if (found.kind !== 'found') return found;

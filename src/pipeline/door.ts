@@ -11,7 +11,10 @@ export function isOfAnother(message: RecordMessage, caller: Caller): boolean {
 }
 
 /** @param now UTC instant */
-export function isFromFuture({ fields }: RecordMessage, now: string): boolean {
+export function isFromFuture(
+  { fields }: { readonly fields: Pick<RecordMessage['fields'], 'sentAt'> },
+  now: string,
+): boolean {
   const limit = new Date(Date.parse(now) + CLOCK_TOLERANCE_MS).toISOString();
   return compareInstants(fields.sentAt, limit) > 0;
 }

@@ -2,6 +2,7 @@ export { SENT_TYPES } from '../mapping/index.js';
 export type { MessageKind, SentKind } from '../record/index.js';
 export { type TimeTold, tellTime } from './as-of.js';
 export { type AssessedRecord, assessRecord } from './assess-record.js';
+export type { BookingReceipt, KeptBooking } from './bookings.js';
 export { checkMessage } from './check-message.js';
 export type { ComputedChange } from './computed-change.js';
 export { createService } from './create-service.js';

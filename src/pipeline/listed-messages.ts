@@ -21,6 +21,7 @@ export function listMessages(
       kind,
       source,
       ...(key === undefined ? {} : { key }),
+      ...(kind === 'booking' ? { item: naturalKey } : {}),
       revision,
       sentAt,
       receivedAt,

@@ -1,5 +1,7 @@
 import {
   asOfSchema,
+  type BookingFields,
+  bookingSchema,
   caseSchema,
   eventSchema,
   examinationSchema,
@@ -16,15 +18,16 @@ import {
 } from '../contract/index.js';
 import { type Checked, failed, invariant, passed, sha256 } from '../kernel/index.js';
 import {
-  type MessageKind,
+  type BookingMessage,
   type RecordMessage,
   SENT_KINDS,
   type SentKind,
+  type SentMessage,
 } from '../record/index.js';
 import type { JournalEntry } from './ports.js';
 
 /** Reads the bytes of a message of a kind; all its problems at once. */
-export function parseRecordMessage(kind: SentKind, bytes: Uint8Array): Checked<RecordMessage> {
+export function parseRecordMessage(kind: SentKind, bytes: Uint8Array): Checked<SentMessage> {
   switch (kind) {
     case 'case':
       return kept('case', parseCase(bytes), bytes);
@@ -45,13 +48,13 @@ export function parseRecordMessage(kind: SentKind, bytes: Uint8Array): Checked<R
  *
  * @throws InvariantError when it has not the form of its schema: what is published stays readable
  */
-export function toMessage({ kind, bytes }: JournalEntry): RecordMessage {
-  const read = readKept(kind, bytes);
+export function toMessage(entry: JournalEntry): RecordMessage {
+  const read = readKept(entry);
   invariant(read.ok, 'what the journal holds has the form of its schema');
   return read.value;
 }
 
-function readKept(kind: MessageKind, bytes: Uint8Array): Checked<RecordMessage> {
+function readKept({ kind, bytes, source, naturalKey }: JournalEntry): Checked<RecordMessage> {
   switch (kind) {
     case 'case':
       return kept('case', readMessage(caseSchema, bytes), bytes);
@@ -63,6 +66,8 @@ function readKept(kind: MessageKind, bytes: Uint8Array): Checked<RecordMessage> 
       return kept('examination', readMessage(examinationSchema, bytes), bytes);
     case 'withdrawal':
       return kept('withdrawal', readMessage(withdrawalSchema, bytes), bytes);
+    case 'booking':
+      return booked(readMessage(bookingSchema, bytes), bytes, { source, item: naturalKey });
     case 'as-of':
       return kept('as-of', readMessage(asOfSchema, bytes), bytes);
   }
@@ -76,6 +81,26 @@ export function kindOf(bytes: Uint8Array): SentKind {
     typeof value === 'object' && value !== null && 'schema' in value ? value.schema : undefined;
   const name = typeof schema === 'string' ? schema.split('/')[0] : undefined;
   return SENT_KINDS.find((kind) => kind === name) ?? 'case';
+}
+
+/**
+ * A booking, which names neither its sender nor its item, as a message of the record.
+ *
+ * @param named the sender, and the key of the item
+ */
+export function booked(
+  parsed: Checked<Message<BookingFields>>,
+  bytes: Uint8Array,
+  named: { readonly source: string; readonly item: string },
+): Checked<BookingMessage> {
+  if (!parsed.ok) return failed(parsed.problems);
+  const { fields, decimals } = parsed.value;
+  return passed({
+    kind: 'booking',
+    fields: { ...fields, ...named },
+    decimals,
+    sha256: sha256(bytes),
+  });
 }
 
 function kept<Kind, Fields>(kind: Kind, parsed: Checked<Message<Fields>>, bytes: Uint8Array) {

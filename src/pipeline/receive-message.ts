@@ -5,6 +5,7 @@ import {
   problemsOf,
   type RecordMessage,
   type SentKind,
+  type SentMessage,
 } from '../record/index.js';
 import { admit } from './admit.js';
 import { toAnswer, toWaiting } from './answer.js';
@@ -46,7 +47,7 @@ export async function receiveMessage(
 async function keep(
   journal: CaseJournal,
   entry: JournalEntry,
-  message: RecordMessage,
+  message: SentMessage,
   { settings }: ReceiveDeps,
 ): Promise<Receipt> {
   const entries = await journal.entries();
@@ -109,7 +110,7 @@ export function toEntry(
   };
 }
 
-function toReceipt(entry: JournalEntry, { kind, fields }: RecordMessage): MessageReceipt {
+function toReceipt(entry: JournalEntry, { kind, fields }: SentMessage): MessageReceipt {
   return {
     caseId: entry.caseId,
     case: { system: fields.case.system, value: fields.case.value },

@@ -2,6 +2,7 @@ import type { Bundle } from 'fhir/r4.js';
 import type { Role } from '../contract/index.js';
 import type { Problem } from '../kernel/index.js';
 import type { Assessed, MessageKind, RecordVersion, SentKind } from '../record/index.js';
+import type { BookingReceipt } from './bookings.js';
 import type { DeliveryState } from './delivery-state.js';
 import type { FeedText, FeedWish } from './feeds.js';
 import type { StoredFeed } from './follow-up-ports.js';
@@ -19,6 +20,8 @@ export interface Service {
   /** What was, or would be, sent for the newest state. */
   readBundle(caseId: string, caller: Caller): Promise<Bundle | undefined>;
   searchCases(search: CaseSearch, caller: Caller): Promise<readonly FoundCase[]>;
+  /** Keeps what a scheduler says of the appointment for a follow-up, and for others it names. */
+  receiveBooking(followUpId: string, bytes: Uint8Array, caller: Caller): Promise<BookingReceipt>;
   /** A caller that is not of the records team is told what a scheduler needs, and no more. */
   listFollowUps(
     query: FollowUpQuery,

@@ -21,22 +21,25 @@ const TOGETHER: readonly MessageKind[] = ['case', 'pathology', 'withdrawal'];
  * resource that the present one lacks. Messages come in any order and only the newest state is
  * sent, so two lines may have moved between what was sent and now: case, reports and withdrawal
  * are cut back together in every way, each other line together with the case. Of messages that came
- * as they were sent every earlier record is there, so that what followed it still shows.
+ * as they were sent every earlier record is there, so that what followed it still shows. Bookings
+ * are never cut: no resource goes away because one more is told, and all that any of them said
+ * shows in the present plan.
  *
  * @param messages in the order of a record
  * @returns the present set is not among them; the order depends on the messages alone
  */
 export function earlierSets(messages: Messages): readonly EarlierSet[] {
-  const lines = linesOf(messages);
+  const bookings = messages.filter(isBooking);
+  const lines = linesOf(messages.filter((message) => !isBooking(message)));
   const together = lines.filter(([first]) => first !== undefined && isTogether(first));
   const others = lines.filter(([first]) => first !== undefined && !isTogether(first));
   const cases = lines.filter(([first]) => first?.kind === 'case');
   const rest = (line: readonly Messages[]) => lines.filter((other) => !line.includes(other)).flat();
   const sets = [
-    ...combined(together).map((set) => [...set, ...others.flat()]),
+    ...combined(together).map((set) => [...set, ...others.flat(), ...bookings]),
     ...others.flatMap((line) => {
       const cut = [...cases, line];
-      return combined(cut).map((set) => [...set, ...rest(cut)]);
+      return combined(cut).map((set) => [...set, ...rest(cut), ...bookings]);
     }),
   ];
   const smaller = [
@@ -45,6 +48,8 @@ export function earlierSets(messages: Messages): readonly EarlierSet[] {
   ].filter((set) => set.messages.length < messages.length);
   return [...new Map(smaller.map((set) => [nameOf(set.messages, messages), set])).values()];
 }
+
+const isBooking = ({ kind }: RecordMessage): boolean => kind === 'booking';
 
 const isTogether = ({ kind }: RecordMessage): boolean => TOGETHER.includes(kind);
 
@@ -73,9 +78,10 @@ const beginningsOf = (line: Messages): Beginnings => [
 /** The records that stood one after the other where the messages came in the order of sending. */
 function asSent(messages: Messages): readonly Messages[] {
   const inTime = [...messages].sort((a, b) => compareInstants(a.fields.sentAt, b.fields.sentAt));
-  return inTime.map((_, i) => {
+  return inTime.flatMap((next, i) => {
+    if (isBooking(next)) return [];
     const come = new Set(inTime.slice(0, i));
-    return messages.filter((message) => come.has(message));
+    return [messages.filter((message) => come.has(message))];
   });
 }
 

@@ -8,6 +8,7 @@ export { knowledgeOf, problemsOf } from './knowledge.js';
 export { isOfLine } from './lines.js';
 export {
   type AsOfMessage,
+  type BookingMessage,
   type CaseMessage,
   type EventMessage,
   type ExaminationMessage,
@@ -17,6 +18,7 @@ export {
   type ReportMessage,
   SENT_KINDS,
   type SentKind,
+  type SentMessage,
   type WithdrawalMessage,
 } from './message.js';
 export { type RecordVersion, readVersion } from './version.js';

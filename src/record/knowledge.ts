@@ -5,8 +5,9 @@ import {
   checkWithdrawalAgainstCase,
 } from '../contract/index.js';
 import { compareInstants, type Problem } from '../kernel/index.js';
-import { lineOf, newestOf } from './lines.js';
+import { inOrderOfSaying, lineOf, newestOf } from './lines.js';
 import type {
+  BookingMessage,
   CaseMessage,
   EventMessage,
   ExaminationMessage,
@@ -23,6 +24,8 @@ export interface Knowledge {
   readonly events: readonly EventMessage[];
   readonly examinations: readonly ExaminationMessage[];
   readonly withdrawal?: WithdrawalMessage;
+  /** All that was said of appointments, lower revisions included, in the order of saying. */
+  readonly bookings: readonly BookingMessage[];
   /** How late the record knows it to be, the greatest of its own words; an instant, UTC. */
   readonly asOf?: string;
   /** Messages that contradict the case as it is known now; they are kept and not applied. */
@@ -54,6 +57,7 @@ export function knowledgeOf(messages: readonly RecordMessage[]): Knowledge | und
     events: applied.filter((message) => message.kind === 'event'),
     examinations: applied.filter((message) => message.kind === 'examination'),
     ...(withdrawal === undefined ? {} : { withdrawal }),
+    bookings: inOrderOfSaying(messages.filter((message) => message.kind === 'booking')),
     ...(asOf === undefined ? {} : { asOf }),
     setAside: held.filter(({ problems }) => problems.length > 0),
   };
@@ -64,10 +68,13 @@ function asOfIn(messages: readonly RecordMessage[]): string | undefined {
   return [...told].sort(compareInstants).at(-1);
 }
 
-/** Contradictions between a message and the case that it is about. */
+/**
+ * Contradictions between a message and the case that it is about. A booking has none once it is
+ * kept: it stands until a scheduler says otherwise, and the plan shows where it does not fit.
+ */
 export function problemsOf(message: RecordMessage, esdCase: CaseMessage): readonly Problem[] {
   const { fields } = esdCase;
-  if (message.kind === 'as-of') return [];
+  if (message.kind === 'as-of' || message.kind === 'booking') return [];
   if (message.fields.source !== fields.source) return [SOURCE_OF_ANOTHER];
   switch (message.kind) {
     case 'case':

@@ -1,5 +1,5 @@
 import { compareInstants } from '../kernel/index.js';
-import { MESSAGE_KINDS, naturalKeyOf, type RecordMessage } from './message.js';
+import { type BookingMessage, MESSAGE_KINDS, naturalKeyOf, type RecordMessage } from './message.js';
 
 /** Name of the line of revisions that a message belongs to; no two sources share a line. */
 export const lineOf = (message: RecordMessage): string =>
@@ -32,6 +32,28 @@ export function latestOf(messages: readonly RecordMessage[]): RecordMessage | un
     .reverse()
     .sort((a, b) => compareInstants(b.fields.sentAt, a.fields.sentAt));
   return latest;
+}
+
+/**
+ * Bookings in the order in which they were said: by their line, and those of several lines by time.
+ * A revision is never said before a lower one of its line, whatever its clock says.
+ */
+export function inOrderOfSaying(bookings: readonly BookingMessage[]): readonly BookingMessage[] {
+  const said: Said[] = [];
+  for (const booking of inOrder(bookings)) {
+    const before = said.at(-1);
+    const { sentAt } = booking.fields;
+    const isLater = before !== undefined && isOfLine(before.booking, booking);
+    const isEarly = isLater && compareInstants(before.at, sentAt) > 0;
+    said.push({ booking, at: isEarly ? before.at : sentAt });
+  }
+  // Of one instant the order of the record stays: sorting is stable.
+  return said.sort((a, b) => compareInstants(a.at, b.at)).map(({ booking }) => booking);
+}
+
+interface Said {
+  readonly booking: BookingMessage;
+  readonly at: string;
 }
 
 const compareTexts = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);

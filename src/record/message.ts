@@ -1,5 +1,6 @@
 import type {
   AsOfFields,
+  BookingFields,
   CaseFields,
   EventFields,
   ExaminationFields,
@@ -24,6 +25,15 @@ export type WithdrawalMessage = Kept<'withdrawal', WithdrawalFields>;
 /** The service's own word of how late it is; nobody sends it. */
 export type AsOfMessage = Kept<'as-of', AsOfFields>;
 
+/**
+ * What a scheduler says of the appointment for one item of the plan. It names neither its sender
+ * nor the item: the journal does.
+ */
+export type BookingMessage = Kept<
+  'booking',
+  BookingFields & { readonly source: string /** Key of the item. */; readonly item: string }
+>;
+
 /** A message of a case that passed the contract, as the fold sees it. */
 export type RecordMessage =
   | CaseMessage
@@ -31,12 +41,16 @@ export type RecordMessage =
   | EventMessage
   | ExaminationMessage
   | WithdrawalMessage
+  | BookingMessage
   | AsOfMessage;
 
 export type MessageKind = RecordMessage['kind'];
 
-/** The kinds that others send. */
-export type SentKind = Exclude<MessageKind, 'as-of'>;
+/** The kinds that note systems send; each names its case. */
+export type SentKind = Exclude<MessageKind, 'booking' | 'as-of'>;
+
+/** A message of a note system. */
+export type SentMessage = Extract<RecordMessage, { readonly kind: SentKind }>;
 
 export const SENT_KINDS = [
   'case',
@@ -47,7 +61,11 @@ export const SENT_KINDS = [
 ] as const satisfies readonly SentKind[];
 
 /** Every kind of message, in the order in which a record lists them. */
-export const MESSAGE_KINDS = [...SENT_KINDS, 'as-of'] as const satisfies readonly MessageKind[];
+export const MESSAGE_KINDS = [
+  ...SENT_KINDS,
+  'booking',
+  'as-of',
+] as const satisfies readonly MessageKind[];
 
 interface Identifier {
   readonly system: string;
@@ -64,8 +82,9 @@ export function keyOf({ fields }: Pick<RecordMessage, 'fields'>): Identifier | u
   return 'examination' in fields ? fields.examination : undefined;
 }
 
-/** The same as one text, empty without it. */
+/** The same as one text, empty without it; of a booking the key of its item. */
 export function naturalKeyOf(message: Pick<RecordMessage, 'fields'>): string {
+  if ('item' in message.fields) return message.fields.item;
   const key = keyOf(message);
   return key === undefined ? '' : `${key.system}|${key.value}`;
 }

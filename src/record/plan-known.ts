@@ -42,7 +42,7 @@ export function judgedBefore(
  * @param before what an earlier plan may have rested on; what it alone asked for is superseded
  */
 export const planKnown = (
-  now: Judged,
+  now: Judged | JudgedBefore,
   unit: UnitSettings,
-  before: readonly Judged[] = [],
+  before: readonly JudgedBefore[] = [],
 ): FollowUpPlan => planFollowUp(planFacts(now), unit, before.map(planFacts));

@@ -64,6 +64,7 @@ describe('a message that was taken before its rule became stricter', () => {
 /** Puts the faulty message into the journal, as a release with the looser rule did. */
 async function keptByEarlierRelease(): Promise<string> {
   const message = toMessage(kept(faulty.bytes));
+  if (!('case' in message.fields)) throw new Error('the message names its case');
   const caseId = caseIdOf(SECRET, message.fields.case);
   const entry = toEntry(caseId, faulty.bytes, message, NOW);
   await store.inCase(caseId, (journal) => journal.append(entry));

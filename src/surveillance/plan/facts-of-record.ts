@@ -1,5 +1,6 @@
 import type { Assessment } from '../../assessment/index.js';
 import {
+  type BookingFields,
   type CaseFields,
   type EventFields,
   type ExaminationFields,
@@ -22,6 +23,12 @@ export interface KnownForPlan {
   readonly examinations: readonly { readonly fields: ExaminationFields }[];
   readonly withdrawal?: { readonly fields: WithdrawalFields };
   readonly assessment: Assessment;
+  /** What schedulers said, each with the key of its item, in the order in which they said it. */
+  readonly bookings?: readonly {
+    readonly fields: Omit<BookingFields, 'schema'> & { readonly item: string };
+  }[];
+  /** False of messages that may never have been the record. */
+  readonly stood?: boolean;
 }
 
 /**
@@ -54,6 +61,24 @@ export function planFacts(known: KnownForPlan): PlanFacts {
     examinations: known.examinations.map((message) => examinationFacts(message.fields)),
     events: planEvents(known.events.map((message) => message.fields)),
     withdrawn: known.withdrawal !== undefined,
+    ...bookedOf(known),
+    ...(known.stood === false ? { supposed: true } : {}),
+  };
+}
+
+function bookedOf({ bookings = [] }: KnownForPlan): Pick<PlanFacts, 'bookings'> {
+  if (bookings.length === 0) return {};
+  return {
+    bookings: bookings.map(({ fields }) => {
+      const { item, status, sentAt: toldAt, startsAt, endsAt, reason, appointment } = fields;
+      return {
+        ...{ item, status, toldAt },
+        ...(startsAt === undefined ? {} : { startsAt }),
+        ...(endsAt === undefined ? {} : { endsAt }),
+        ...(reason === undefined ? {} : { reason }),
+        ...(appointment === undefined ? {} : { appointment }),
+      };
+    }),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Identifier, Route } from '../../contract/index.js';
+import type { CancelReason, Identifier, Route } from '../../contract/index.js';
 import type { Basis, Citation } from '../../kernel/index.js';
 import type { Told } from '../../rules/index.js';
 import type { FollowUpTask } from '../schedule.js';
@@ -19,6 +19,7 @@ export type PlanTask =
   | 'additional-treatment'
   | 'recurrence-treatment'
   | 'stricture-call'
+  | 'booking-check'
   | 'helicobacter-test'
   | 'helicobacter-treatment'
   | 'helicobacter-confirmation';
@@ -65,6 +66,8 @@ export interface Booking {
   readonly moved: boolean;
   /** Scheduler's instant of saying so. */
   readonly toldAt: string;
+  /** Why it was cancelled, where that was told. */
+  readonly reason?: CancelReason;
   /**
    * Whose Appointment it is on the FHIR server: ours, made of the word of a scheduler that has
    * none there, or another system's, which we read and never write.
@@ -101,6 +104,8 @@ export interface PlanItem {
   readonly basis: Basis;
   /** What the rule was told. */
   readonly inputs: Told;
+  /** The day that its series counts from; of a task the day that its window counts from. */
+  readonly anchorOn: string;
   /** The day that the window counts from. */
   readonly countsFrom: string;
   /** By the rule; absent for a task without a day. */
@@ -111,10 +116,14 @@ export interface PlanItem {
   readonly noOpenDay?: true;
   /** What follows, as in a follow-up answer: `6,12*`; empty where nothing is planned. */
   readonly follows: string;
+  /** How soon it is wanted beside its window, in words of FHIR R4 `request-priority`. */
+  readonly urgency: 'routine' | 'urgent';
   readonly state: ItemState;
   readonly reasons: readonly PlanReason[];
   readonly doneBy?: DoneBy;
   readonly booking?: Booking;
+  /** Of the check of a booking: key of the item that is booked. */
+  readonly about?: string;
   /** Key of the item that stands instead of a superseded one. */
   readonly replacedBy?: string;
   readonly overlaps: readonly Overlap[];

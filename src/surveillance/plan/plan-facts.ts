@@ -1,4 +1,10 @@
-import type { Identifier, Organ, ResectionOutcome, Route } from '../../contract/index.js';
+import type {
+  BookingFields,
+  Identifier,
+  Organ,
+  ResectionOutcome,
+  Route,
+} from '../../contract/index.js';
 
 /** What a plan rests on. Days are YYYY-MM-DD; what was not told is absent. */
 export interface PlanFacts {
@@ -26,6 +32,19 @@ export interface PlanFacts {
   readonly events: PlanEvents;
   /** Whether the whole case was taken back. */
   readonly withdrawn: boolean;
+  /** What schedulers said, in the order in which they said it; absent: nothing. */
+  readonly bookings?: readonly BookingWord[];
+  /** These facts may never have been the record: what they lack was no less there. */
+  readonly supposed?: true;
+}
+
+/** What a scheduler said once of the appointment for an item. */
+export interface BookingWord
+  extends Pick<BookingFields, 'status' | 'startsAt' | 'endsAt' | 'reason' | 'appointment'> {
+  /** Key of the item. */
+  readonly item: string;
+  /** Instant of saying so. */
+  readonly toldAt: string;
 }
 
 export type PlanTumour = 'squamous' | 'barrett' | 'gastric' | 'colorectal' | 'other';

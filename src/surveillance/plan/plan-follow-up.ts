@@ -1,4 +1,6 @@
 import type { UnitSettings } from '../../contract/index.js';
+import { bookedItems } from './booked-items.js';
+import { bookingChecks } from './booking-checks.js';
 import { offClosedDays } from './closed-days.js';
 import { ended } from './endings.js';
 import type { FollowUpPlan, PlanItem } from './follow-up-plan.js';
@@ -8,8 +10,9 @@ import type { ExaminationFacts, PlanFacts } from './plan-facts.js';
 import { seriesItems } from './series.js';
 import { stopRule } from './stop.js';
 import { strictureItems } from './stricture.js';
-import { supersededItems } from './superseded.js';
+import { type EarlierPlan, supersededItems } from './superseded.js';
 import { notesOf, timedItems } from './timed-items.js';
+import { withUrgency } from './urgency.js';
 
 /**
  * Plans what comes after a case. A pure function of what is known: the order of messages plays no
@@ -26,9 +29,9 @@ export function planFollowUp(
   unit: UnitSettings,
   before: readonly PlanFacts[] = [],
 ): FollowUpPlan {
-  const now = { facts: inOrder(facts), items: itemsOf(facts, unit) };
-  const earlier = before.map((was) => ({ facts: inOrder(was), items: itemsOf(was, unit) }));
-  const items = [...now.items, ...supersededItems(now, earlier)].sort(byDate);
+  const now = planOf(facts, unit);
+  const earlier = before.map((was) => planOf(was, unit));
+  const items = withBookings(now, earlier, unit).map(withUrgency).sort(byDate);
   const named = items.flatMap(({ doneBy }) => (doneBy === undefined ? [] : [textOf(doneBy.id)]));
   return {
     calculatedAt: facts.calculatedAt,
@@ -39,6 +42,26 @@ export function planFollowUp(
       .map(({ id, on }) => ({ id, on })),
     notes: notesOf(facts),
   };
+}
+
+const planOf = (told: PlanFacts, unit: UnitSettings): EarlierPlan => ({
+  facts: inOrder(told),
+  items: itemsOf(told, unit),
+});
+
+/** All that was ever asked for, with its bookings, and tasks for those that do not fit. */
+function withBookings(
+  now: EarlierPlan,
+  earlier: readonly EarlierPlan[],
+  unit: UnitSettings,
+): readonly PlanItem[] {
+  const items = bookedItems(now.facts, [...now.items, ...supersededItems(now, earlier)]);
+  const checks = bookingChecks(now.facts, items, unit);
+  const checked = earlier.map(({ facts, items: asked }) => ({
+    facts,
+    items: bookingChecks(facts, bookedItems(facts, asked), unit),
+  }));
+  return [...items, ...checks, ...supersededItems({ ...now, items: checks }, checked)];
 }
 
 function itemsOf(told: PlanFacts, unit: UnitSettings): readonly PlanItem[] {

@@ -39,7 +39,8 @@ export function supersededItems(
 }
 
 /** Rows beside the series of the scar: nothing of it is replaced by them, nor they by it. */
-const BESIDE = /^(MUCOSA|stricture|dilatation|helicobacter|colonoscopy|new-lesion|pathology)/;
+const BESIDE =
+  /^(MUCOSA|stricture|dilatation|helicobacter|colonoscopy|new-lesion|pathology|booking)/;
 
 /** What comes first of the series, or the task that stands instead. */
 function replacementOf(item: PlanItem, items: readonly PlanItem[]): string | undefined {

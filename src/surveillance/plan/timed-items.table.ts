@@ -60,6 +60,11 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
     look: 'Treat the neoplasia at the scar.',
     cites: [SOON],
   },
+  'booking-check': {
+    days: days(0, 0, 0),
+    look: 'Move or cancel the appointment: the plan does not ask for it on that day.',
+    cites: [cite('esdPractice', 'an appointment is settled before its day', 'practice')],
+  },
   'stricture-call': {
     days: days(7, 7, 14),
     look: 'Call: does the patient swallow solid food?',
@@ -90,6 +95,11 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
     ],
   },
 };
+
+/** Row of the tasks that look at an appointment; their days go by its day. */
+export const BOOKING_CHECK_ROW = 'booking-check';
+/** So many days before its day an appointment is best given back: common practice, no source. */
+export const SETTLED_DAYS_BEFORE = 14;
 
 export const STRICTURE_CHECK: TimedItem = {
   days: days(14, 14, 28),
