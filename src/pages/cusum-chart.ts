@@ -115,18 +115,19 @@ function legendFor({ form, curve }: CusumChart): readonly Legend[] {
 function notesOn({ form, curve }: CusumChart): readonly string[] {
   const { acceptable, unacceptable, alpha, beta } = curve.aims;
   const rates = `acceptable failure rate ${percentText(acceptable)}`;
-  const missing = `${counted(curve.missing, 'case')} without an answer left out.`;
+  const missing =
+    curve.missing === 0 ? [] : [`Left out: ${counted(curve.missing, 'case')} without an answer.`];
   if (form === 'simple') {
     return [
       `Each failure adds 1 and every case takes off the ${rates}. This form has no limits.`,
-      missing,
+      ...missing,
     ];
   }
   return [
     `Each success takes off ${fixedText(curve.step, 3)}, each failure adds ${fixedText(1 - curve.step, 3)}: ` +
       `${rates}, unacceptable ${percentText(unacceptable)}, risks of error ${percentText(alpha)} and ${percentText(beta)}.`,
     'At or above h1 the failure rate is unacceptable, at or below h0 acceptable; between them is no verdict.',
-    missing,
+    ...missing,
   ];
 }
 

@@ -13,6 +13,8 @@ export interface Lettering {
   readonly anchor?: 'start' | 'middle' | 'end';
   readonly colour?: string;
   readonly bold?: boolean;
+  /** Letters keep clear of lines that run behind them. */
+  readonly halo?: boolean;
 }
 
 /** Height of letters that say values and names. */
@@ -20,7 +22,7 @@ export const LETTERS = 13;
 
 /** One line of text; `at` is the foot of its letters. */
 export function text(at: Point, words: string, lettering: Lettering = {}): Markup {
-  const { size = LETTERS, anchor = 'start', colour = INK, bold } = lettering;
+  const { size = LETTERS, anchor = 'start', colour = INK, bold, halo } = lettering;
   return element(
     'text',
     {
@@ -30,10 +32,13 @@ export function text(at: Point, words: string, lettering: Lettering = {}): Marku
       'font-weight': bold === true ? 'bold' : undefined,
       'text-anchor': anchor === 'start' ? undefined : anchor,
       fill: colour,
+      ...(halo === true ? HALO : {}),
     },
     words,
   );
 }
+
+const HALO = { stroke: PAPER, 'stroke-width': 4, 'paint-order': 'stroke' };
 
 export interface Stroke {
   readonly colour: string;

@@ -28,7 +28,7 @@ export interface Figure {
   readonly description: string;
   readonly upTitle: string;
   readonly acrossTitle: string;
-  /** Room between the axis and its title, for labels: 18 for one row. */
+  /** Room between the axis and its title, for labels; absent: one row. */
   readonly labelRoom?: number;
   readonly body: (plot: Plot) => readonly Markup[];
   /** A part under the axis, from this height on, with what it takes. */
@@ -41,10 +41,12 @@ export interface Figure {
   readonly notes?: readonly string[];
 }
 
-export const WIDTH = 720;
+const WIDTH = 720;
 const MARGIN = 14;
 const LEFT = 74;
 const RIGHT = 606;
+/** Width of the rectangle between the axes. */
+export const PLOT_WIDTH = RIGHT - LEFT;
 const PLOT_HEIGHT = 300;
 const TITLE = 17;
 const SMALL = 12;
@@ -61,9 +63,9 @@ export const BESIDE = { left: RIGHT + 8, width: WIDTH - RIGHT - 14 } as const;
 export function figure(about: ChartText, drawn: Figure): Markup {
   invariant(/^[a-z][a-z0-9-]*$/.test(about.id), 'an id is lower-case letters, digits and hyphens');
   const titles = wrapInto(2, about.title, WIDTH - 2 * MARGIN, TITLE);
-  const top = 34 + titles.length * 22;
+  const top = 42 + titles.length * 22;
   const plot = { left: LEFT, right: RIGHT, top, bottom: top + PLOT_HEIGHT };
-  const acrossAt = plot.bottom + 18 + (drawn.labelRoom ?? 18);
+  const acrossAt = plot.bottom + 22 + (drawn.labelRoom ?? ROW);
   const belowAt = acrossAt + 14;
   const legend = legendOf(drawn.legend ?? [], {
     left: LEFT,
@@ -75,7 +77,7 @@ export function figure(about: ChartText, drawn: Figure): Markup {
     ...titles.map((line, i) =>
       text({ x: MARGIN, y: 26 + i * 22 }, line, { size: TITLE, bold: true }),
     ),
-    text({ x: MARGIN, y: top - 10 }, drawn.upTitle, { colour: SECOND_INK }),
+    text({ x: MARGIN, y: top - 16 }, drawn.upTitle, { colour: SECOND_INK }),
     ...drawn.body(plot),
     text({ x: (LEFT + RIGHT) / 2, y: acrossAt }, drawn.acrossTitle, {
       anchor: 'middle',

@@ -8,7 +8,7 @@ import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
 import { BLUE, INK, type Look, SECOND_INK } from './palette.table.js';
 import { percentScale, place, type Scale, scaleOver } from './scale.js';
-import { stratumText } from './stratum-text.js';
+import { shortText, stratumText } from './stratum-text.js';
 import { counted, percentText, rangeText } from './words.js';
 
 /** What the chart needs of a funnel. */
@@ -37,7 +37,7 @@ const LIMIT_998 = { colour: SECOND_INK, width: 1.25 };
  */
 export function funnelChart(chart: FunnelChart): Markup {
   const { points } = chart.funnel;
-  const isTold = points.every(({ of }) => of >= FEWEST_IN_FUNNEL);
+  const isTold = points.every(isDrawn);
   invariant(isTold, `a funnel has no point of fewer than ${FEWEST_IN_FUNNEL} cases`);
   if (points.length === 0) {
     return emptyFigure(chart, `No point to draw: none has ${FEWEST_IN_FUNNEL} cases to show.`);
@@ -55,7 +55,7 @@ export function funnelChart(chart: FunnelChart): Markup {
 function body(funnel: FunnelShape, plot: Plot): readonly Markup[] {
   const { points, limits, target } = funnel;
   const most = Math.max(...points.map(({ of }) => of), ...limits.map(({ of }) => of));
-  const along = scaleOver({ from: 0, to: most, whole: true }, [plot.left, plot.right]);
+  const along = scaleOver({ from: 0, to: most + 1, whole: true }, [plot.left, plot.right]);
   const up = percentScale(highest(funnel), [plot.bottom, plot.top]);
   const at = ({ of, rate }: FunnelPoint): Point => ({
     x: place(along, of),
@@ -65,7 +65,7 @@ function body(funnel: FunnelShape, plot: Plot): readonly Markup[] {
   return [
     upAxis(plot, up, ' %'),
     acrossAxis(plot, along),
-    group('limits', limitLines(limits, along, up)),
+    group('limits', limitLines(limits.filter(isDrawn), along, up)),
     levels(plot, up, [
       { value: 100 * target, words: `target ${percentText(target)}`, colour: INK, width: 1 },
     ]),
@@ -75,11 +75,13 @@ function body(funnel: FunnelShape, plot: Plot): readonly Markup[] {
     ),
     labelsBeside(
       plot,
-      beyond.map((point) => ({ at: at(point), words: stratumText(point.stratum) })),
+      beyond.map((point) => ({ at: at(point), words: shortText(point.stratum) })),
       points.map(at),
     ),
   ];
 }
+
+const isDrawn = ({ of }: { readonly of: number }): boolean => of >= FEWEST_IN_FUNNEL;
 
 function limitLines(limits: readonly FunnelLimits[], along: Scale, up: Scale): readonly Markup[] {
   const line = (key: Exclude<keyof FunnelLimits, 'of'>): readonly Point[] =>
@@ -97,7 +99,7 @@ function limitLines(limits: readonly FunnelLimits[], along: Scale, up: Scale): r
 
 /** Where the axis has to end: at the points and the limits from ten cases on. */
 function highest({ points, limits, target }: FunnelShape): number {
-  const drawn = limits.filter(({ of }) => of >= FEWEST_IN_FUNNEL);
+  const drawn = limits.filter(isDrawn);
   const shares = [...points.map(({ rate }) => rate), ...drawn.map(({ upper998 }) => upper998)];
   return 100 * Math.max(target, ...shares);
 }
@@ -119,7 +121,11 @@ function notesOn({ target, targetIs, leftOut }: FunnelShape): readonly string[] 
   return [
     `Target ${percentText(target)}, ${origin}. Exact binomial limits. The chart is no ranking: ` +
       'case mix is not taken into account.',
-    `Left out: ${counted(leftOut, 'group')} with fewer than ${FEWEST_IN_FUNNEL} cases or small numbers.`,
+    ...(leftOut === 0
+      ? []
+      : [
+          `Left out: ${counted(leftOut, 'group')} of fewer than ${FEWEST_IN_FUNNEL} cases or small numbers.`,
+        ]),
   ];
 }
 

@@ -3,6 +3,10 @@ export type { ChartText } from './figure.js';
 export { type FunnelChart, type FunnelShape, funnelChart } from './funnel-chart.js';
 export type { Markup } from './markup.js';
 export { type RateChart, type RatePoint, type ReferenceLine, rateChart } from './rate-chart.js';
+export type { PeriodCell } from './report/indicator-section.js';
+export { type QualityReport, renderQualityReport } from './report/quality-report.js';
+export type { TitledSeries } from './report/series-section.js';
+export { QUALITY_REPORT_POLICY } from './report/stylesheet.js';
 export {
   type SpeedChart,
   type SpeedPoint,

@@ -42,7 +42,7 @@ export function labelsBeside(
       // The width is an estimate: words at the left of a mark end there, the others begin.
       const anchor = box.right <= at.x ? 'end' : 'start';
       const x = anchor === 'end' ? box.right : box.left;
-      return [text({ x, y: box.bottom - 3 }, shown, { anchor })];
+      return [text({ x, y: box.bottom - 3 }, shown, { anchor, halo: true })];
     }),
   );
 }

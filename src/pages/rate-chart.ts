@@ -2,7 +2,7 @@ import { invariant } from '../kernel/index.js';
 import { acrossNames } from './across-names.js';
 import { levels, upAxis } from './axes.js';
 import { group, mark, type Point, path, text } from './drawing.js';
-import { type ChartText, emptyFigure, figure, type Plot, ROW } from './figure.js';
+import { type ChartText, emptyFigure, figure, type Plot } from './figure.js';
 import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
 import { BLUE, INK, SECOND_INK } from './palette.table.js';
@@ -53,12 +53,13 @@ export function rateChart(chart: RateChart): Markup {
   if (!chart.points.some(({ kind }) => kind === 'rate')) {
     return emptyFigure(chart, 'No rate to draw: there is no case to count, or numbers are small.');
   }
+  const names = acrossNames(chart.points.map(namesOf));
   return figure(chart, {
     description: described(chart),
     upTitle: 'Percentage of cases',
     acrossTitle: chart.are === 'periods' ? 'Period of the resection' : 'Group',
-    labelRoom: 18 + ROW,
-    body: (plot) => body(chart, plot),
+    labelRoom: names.height,
+    body: (plot) => [...body(chart, plot), names.draw(plot)],
     legend: legendFor(chart),
     notes: chart.references.map(
       ({ says, source }, i) => `${letter(i)}: ${says}. Source: ${source}.`,
@@ -83,7 +84,6 @@ function body(chart: RateChart, plot: Plot): readonly Markup[] {
         width: 1.25,
       })),
     ),
-    acrossNames(plot, chart.points.map(namesOf)),
     ...(chart.are === 'periods' ? [joined(chart.points, at, up)] : []),
     group(
       'points',

@@ -70,7 +70,7 @@ function opened({ from, to }: Extent): { readonly from: number; readonly to: num
 
 function stepOf({ from, to, steps, whole }: Extent): number {
   const rough = (to - from) / (TICKS - 1);
-  if (steps !== undefined) return steps.find((step) => step >= rough) ?? niceStep(rough);
+  if (steps !== undefined) return steps.find((step) => step >= rough / 1.35) ?? niceStep(rough);
   return whole === true ? Math.max(1, niceStep(rough)) : niceStep(rough);
 }
 

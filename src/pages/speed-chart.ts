@@ -100,7 +100,7 @@ const LAST: Look = { colour: INK, shape: 'cross', filled: false };
 function notesOn({ threshold, missing }: SpeedChart): readonly string[] {
   return [
     ...(threshold === undefined ? [] : [`A: ${threshold.says}. Source: ${threshold.source}.`]),
-    `${counted(missing, 'case')} without an area or a time left out.`,
+    ...(missing === 0 ? [] : [`Left out: ${counted(missing, 'case')} without an area or a time.`]),
   ];
 }
 

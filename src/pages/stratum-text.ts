@@ -1,13 +1,23 @@
 import type { Dimension, Stratum } from '../outcomes/index.js';
 
 /** A group of cases in words: `organ colon, fibrosis F1`, or all cases. */
-export function stratumText(stratum: Stratum): string {
-  const told = DIMENSION_TITLES.flatMap(([dimension, title]) => {
+export const stratumText = (stratum: Stratum): string =>
+  joined(told(stratum).map(({ title, words }) => `${title} ${words}`));
+
+/** The same without the names of the dimensions: `colon, F1`. */
+export const shortText = (stratum: Stratum): string =>
+  joined(told(stratum).map(({ words }) => words));
+
+const told = (stratum: Stratum) =>
+  DIMENSION_TITLES.flatMap(([dimension, title]) => {
     const value = stratum[dimension];
-    return value === undefined ? [] : [`${title} ${value.replaceAll('-', ' ')}`];
+    if (value === undefined) return [];
+    // Pseudonyms are names and stay as they are; the other values are words.
+    return [{ title, words: dimension === 'operator' ? value : value.replaceAll('-', ' ') }];
   });
-  return told.length === 0 ? 'all cases' : told.join(', ');
-}
+
+const joined = (parts: readonly string[]): string =>
+  parts.length === 0 ? 'all cases' : parts.join(', ');
 
 const DIMENSION_TITLES: readonly (readonly [Dimension, string])[] = [
   ['organ', 'organ'],

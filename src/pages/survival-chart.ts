@@ -2,7 +2,7 @@ import { invariant } from '../kernel/index.js';
 import type { SurvivalCurve, SurvivalPoint } from '../outcomes/index.js';
 import { acrossAxis, upAxis } from './axes.js';
 import { group, LETTERS, type Point, path, stairs, text } from './drawing.js';
-import { type ChartText, emptyFigure, figure, type Plot, ROW } from './figure.js';
+import { BESIDE, type ChartText, emptyFigure, figure, type Plot, ROW } from './figure.js';
 import type { Legend } from './legend.js';
 import { shorten } from './lettering.js';
 import type { Markup } from './markup.js';
@@ -105,9 +105,11 @@ function atRiskTable(curves: Curves, along: Scale, top: number): readonly Markup
     group(
       'at-risk',
       curves.flatMap(({ label, curve }, i) => [
-        ...(named ? [text({ x: 14, y: row(i) }, shorten(label, 44, LETTERS), { size: 12 })] : []),
+        ...(named
+          ? [text({ x: BESIDE.left + 12, y: row(i) }, shorten(label, BESIDE.width - 12, LETTERS))]
+          : []),
         ...along.ticks.map((tick) =>
-          text({ x: place(along, tick), y: row(i) }, String(atRiskAt(curve, tick)), {
+          text({ x: place(along, tick), y: row(i) }, atRiskAt(curve, tick), {
             anchor: 'middle',
           }),
         ),
@@ -116,10 +118,15 @@ function atRiskTable(curves: Curves, along: Scale, top: number): readonly Markup
   ];
 }
 
-/** Lesions that were watched up to just before a time. */
-function atRiskAt({ points }: SurvivalCurve, months: number): number {
-  return points.find((point) => point.months >= months)?.atRisk ?? 0;
+/** Lesions that were watched up to just before a time; a dash where the curve was cut before. */
+function atRiskAt({ points, isCoarsened }: SurvivalCurve, months: number): string {
+  const point = points.find((at) => at.months >= months);
+  if (point !== undefined) return String(point.atRisk);
+  return isCoarsened ? '–' : String(leftAfter(points.at(-1)));
 }
+
+const leftAfter = (last: SurvivalPoint | undefined): number =>
+  last === undefined ? 0 : last.atRisk - last.events - last.censored;
 
 const lookAt = (i: number): Look => {
   const look = LOOKS[i];

@@ -1,0 +1,42 @@
+import type { Benchmark, Definition } from '../../outcomes/index.js';
+import { type Content, element, type Markup, together } from '../markup.js';
+import type { Sources } from './sources.js';
+import { tableOf } from './table.js';
+
+/** Where each definition and each published value comes from. */
+export function definitionsTable(definitions: readonly Definition[], sources: Sources): Markup {
+  return tableOf({
+    caption: 'What each indicator counts, and where that was published',
+    columns: [
+      { title: 'Indicator' },
+      { title: 'Counts' },
+      { title: 'Out of' },
+      { title: 'Days' },
+      { title: 'Source of the definition' },
+      { title: 'Published values' },
+    ],
+    parts: [
+      {
+        rows: definitions.map((definition) => ({
+          head: definition.title,
+          cells: [
+            definition.numerator,
+            definition.denominator,
+            definition.windowDays === undefined ? 'any' : String(definition.windowDays),
+            together(sources.mention(definition.cites)),
+            published(definition.benchmarks, sources),
+          ],
+        })),
+      },
+    ],
+  });
+}
+
+function published(benchmarks: readonly Benchmark[], sources: Sources): Content {
+  if (benchmarks.length === 0) return 'none';
+  return together(
+    benchmarks.map(({ says, cites }) =>
+      element('p', {}, `${says}: `, together(sources.mention(cites))),
+    ),
+  );
+}

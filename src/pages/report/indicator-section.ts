@@ -1,0 +1,135 @@
+import type {
+  Benchmark,
+  Definition,
+  IndicatorId,
+  IndicatorResult,
+  IntervalMethod,
+  OutcomeReport,
+  ReportCell,
+} from '../../outcomes/index.js';
+import { element, type Markup } from '../markup.js';
+import { type RatePoint, type ReferenceLine, rateChart } from '../rate-chart.js';
+import { stratumText } from '../stratum-text.js';
+import { percentText } from '../words.js';
+import { METHOD_WORDS, rateCells, rateColumns } from './indicator-words.js';
+import { citationText } from './sources.js';
+import { type Row, tableOf } from './table.js';
+
+/** Results of one period of the resection. */
+export interface PeriodCell {
+  /** As `2026 Q1`. */
+  readonly label: string;
+  readonly cell: ReportCell;
+}
+
+/** One table over all indicators, of all cases together. */
+export function summaryTable({ cells, definitions, query }: OutcomeReport): Markup {
+  const all = cells.find(({ stratum }) => Object.keys(stratum).length === 0);
+  return tableOf({
+    caption: 'All cases together',
+    columns: rateColumns('Indicator', query.interval),
+    parts: [
+      {
+        rows: definitions.map(({ id, title, good }) => ({
+          head: `${title} (${good === 'high' ? 'more' : 'fewer'} is better)`,
+          cells: cellsFor(all, id),
+        })),
+      },
+    ],
+  });
+}
+
+/** What one indicator counts, its table over groups and periods, and its chart over periods. */
+export function indicatorSection(
+  definition: Definition,
+  report: OutcomeReport,
+  periods: readonly PeriodCell[],
+): Markup {
+  const { id, title } = definition;
+  return element(
+    'section',
+    {},
+    element('h3', { id: `indicator-${id}` }, title),
+    element('p', {}, definitionText(definition)),
+    resultsTable(definition, report, periods),
+    ...(periods.length === 0
+      ? []
+      : [element('figure', {}, chartOf(definition, periods, report.query.interval))]),
+  );
+}
+
+function resultsTable(
+  { id, title }: Definition,
+  { cells, query }: OutcomeReport,
+  periods: readonly PeriodCell[],
+): Markup {
+  const isAll = (cell: ReportCell): boolean => Object.keys(cell.stratum).length === 0;
+  const row = (head: string, cell: ReportCell): Row => ({
+    head: cell.isRankable || isAll(cell) ? head : `${head} (too few cases to compare)`,
+    cells: cellsFor(cell, id),
+  });
+  return tableOf({
+    caption: title,
+    columns: rateColumns('Cases', query.interval),
+    parts: [
+      { rows: cells.filter(isAll).map((cell) => row('all cases', cell)) },
+      {
+        title: 'By group',
+        rows: cells
+          .filter((cell) => !isAll(cell))
+          .map((cell) => row(stratumText(cell.stratum), cell)),
+      },
+      { title: 'By period', rows: periods.map(({ label, cell }) => row(label, cell)) },
+    ],
+  });
+}
+
+function chartOf(
+  { id, title, good, benchmarks }: Definition,
+  periods: readonly PeriodCell[],
+  method: IntervalMethod,
+): Markup {
+  return rateChart({
+    id: `over-time-${id.toLowerCase()}`,
+    title: `${title} over time`,
+    points: periods.map(({ label, cell }) => pointOf(label, resultOf(cell, id))),
+    are: 'periods',
+    interval: `95 % interval (${METHOD_WORDS[method]})`,
+    references: benchmarks.flatMap(referenceOf),
+    axis: good === 'high' ? 'to-100' : 'to-highest',
+  });
+}
+
+function pointOf(label: string, result: IndicatorResult | undefined): RatePoint {
+  if (result?.kind === 'suppressed') return { label, kind: 'hidden' };
+  if (result?.kind !== 'rate') return { label, kind: 'none' };
+  const { numerator: events, denominator: of, rate, interval } = result;
+  return { label, kind: 'rate', events, of, rate, lower: interval.lower, upper: interval.upper };
+}
+
+function referenceOf({ says, atLeast, atMost, cites }: Benchmark): readonly ReferenceLine[] {
+  const value = atLeast ?? atMost;
+  if (value === undefined) return [];
+  const bound = `${atLeast === undefined ? 'at most' : 'at least'} ${percentText(value)}`;
+  return [{ value, says: `${says} (${bound})`, source: cites.map(citationText).join('; ') }];
+}
+
+/** What is counted, of what, in which time and without whom. */
+export function definitionText({
+  numerator,
+  denominator,
+  windowDays,
+  exclusions,
+}: Definition): string {
+  const window = windowDays === undefined ? '' : ` Within ${windowDays} days.`;
+  const without = exclusions.length === 0 ? '' : ` Not counted: ${exclusions.join('; ')}.`;
+  return `Counts: ${numerator}. Out of: ${denominator}.${window}${without}`;
+}
+
+const resultOf = (cell: ReportCell | undefined, id: IndicatorId): IndicatorResult | undefined =>
+  cell?.indicators.find((result) => result.id === id);
+
+function cellsFor(cell: ReportCell | undefined, id: IndicatorId): Row['cells'] {
+  const result = resultOf(cell, id);
+  return result === undefined ? 'not in this report' : rateCells(result);
+}

@@ -1,0 +1,43 @@
+import type { IndicatorResult, IntervalMethod } from '../../outcomes/index.js';
+import { percentText, rangeText } from '../words.js';
+import type { Column, Row } from './table.js';
+
+/** What a table says where numbers are hidden: small ones, or others that would give them away. */
+export const NOT_SHOWN = 'not shown: small numbers';
+
+export const METHOD_WORDS: { readonly [M in IntervalMethod]: string } = {
+  wilson: 'Wilson score',
+  'clopper-pearson': 'Clopper-Pearson',
+};
+
+/** Columns of a table of rates, after the column of its heads. */
+export const rateColumns = (head: string, method: IntervalMethod): readonly Column[] => [
+  { title: head },
+  { title: 'Rate', isNumber: true },
+  { title: `95 % interval, ${METHOD_WORDS[method]}`, isNumber: true },
+  { title: 'With it', isNumber: true },
+  { title: 'Counted (n)', isNumber: true },
+  { title: 'Missing', isNumber: true },
+  { title: 'Window open', isNumber: true },
+];
+
+/** One result as the cells of such a table. */
+export function rateCells(result: IndicatorResult): Row['cells'] {
+  switch (result.kind) {
+    case 'suppressed':
+      return NOT_SHOWN;
+    case 'no-rate': {
+      const { missing, windowOpen } = result;
+      return ['no rate', '–', '–', '0', String(missing), String(windowOpen)];
+    }
+    case 'rate':
+      return [
+        `${percentText(result.rate)}${result.isSmall ? ' (small number)' : ''}`,
+        rangeText(result.interval),
+        String(result.numerator),
+        String(result.denominator),
+        String(result.missing),
+        String(result.windowOpen),
+      ];
+  }
+}

@@ -1,0 +1,105 @@
+import { trimmedText } from '../../kernel/index.js';
+import type {
+  FollowUpCounts,
+  OutcomeReport,
+  QuantityId,
+  QuantityResult,
+  ReportCell,
+} from '../../outcomes/index.js';
+import { element, type Markup } from '../markup.js';
+import { stratumText } from '../stratum-text.js';
+import { survivalChart } from '../survival-chart.js';
+import { NOT_SHOWN } from './indicator-words.js';
+import { type Row, tableOf } from './table.js';
+
+/** A table a quantity: its middle and quarters, in all cases and in groups. */
+export function quantityTables({ cells }: OutcomeReport): readonly Markup[] {
+  const ids = [...new Set(cells.flatMap(({ quantities }) => quantities.map(({ id }) => id)))];
+  return ids.map((id) =>
+    tableOf({
+      caption: QUANTITY_TITLES[id],
+      columns: [
+        { title: 'Cases' },
+        { title: 'Median', isNumber: true },
+        { title: 'Middle half (quartiles)', isNumber: true },
+        { title: 'Unit' },
+        { title: 'Values (n)', isNumber: true },
+        { title: 'Missing', isNumber: true },
+      ],
+      parts: [{ rows: cells.map((cell) => quantityRow(cell, id)) }],
+    }),
+  );
+}
+
+function quantityRow({ stratum, quantities }: ReportCell, id: QuantityId): Row {
+  const result = quantities.find((quantity) => quantity.id === id);
+  return {
+    head: stratumText(stratum),
+    cells: result === undefined ? 'not in this report' : quantityCells(result),
+  };
+}
+
+function quantityCells(result: QuantityResult): Row['cells'] {
+  switch (result.kind) {
+    case 'suppressed':
+      return NOT_SHOWN;
+    case 'no-value':
+      return ['no value', '–', '–', '0', String(result.missing)];
+    case 'quartiles': {
+      const { median, q1, q3, unit, n, missing } = result;
+      const middle = `${trimmedText(q1, 1)} to ${trimmedText(q3, 1)}`;
+      return [trimmedText(median, 1), middle, unit, String(n), String(missing)];
+    }
+  }
+}
+
+const QUANTITY_TITLES: { readonly [Q in QuantityId]: string } = {
+  speedCm2PerH: 'Speed of the dissection',
+  sizeMm: 'Longest axis of the lesion',
+  procedureMin: 'Time of the procedure',
+  pathologyDays: 'Days to the final pathology report',
+};
+
+/** Where the first checks after the resections stand. */
+export function followUpTable(counts: FollowUpCounts | undefined): Markup {
+  if (counts === undefined) return element('p', {}, `First checks: ${NOT_SHOWN}.`);
+  return tableOf({
+    caption: 'First check after the resection',
+    columns: [{ title: 'State' }, { title: 'Lesions', isNumber: true }],
+    parts: [
+      {
+        rows: FOLLOW_UP_STATES.map(([state, words]) => ({
+          head: words,
+          cells: [String(counts[state])],
+        })),
+      },
+    ],
+  });
+}
+
+const FOLLOW_UP_STATES: readonly (readonly [keyof FollowUpCounts, string])[] = [
+  ['onTime', 'done, at or before its latest day'],
+  ['late', 'done, after its latest day'],
+  ['notYetDue', 'not done, its latest day is not over'],
+  ['overdue', 'not done, its latest day is over'],
+  ['lost', 'overdue by so long that nobody expects it any more'],
+  ['ended', 'not wanted any more: death, surgery or refusal came first'],
+  ['notPlanned', 'no day is planned'],
+];
+
+/** The curve of lesions without recurrence, or why there is none. */
+export function recurrenceFigure({ recurrence }: OutcomeReport): Markup {
+  if (recurrence === undefined) {
+    return element('p', {}, 'No curve: small numbers, or no lesion was checked.');
+  }
+  return element(
+    'figure',
+    {},
+    survivalChart({
+      id: 'recurrence',
+      title: 'Lesions without neoplasia at the scar',
+      upTitle: 'Percentage without neoplasia at the scar',
+      curves: [{ label: 'all lesions with a check', curve: recurrence }],
+    }),
+  );
+}

@@ -1,0 +1,151 @@
+import { CAUTION } from '../../kernel/index.js';
+import type { OutcomeReport } from '../../outcomes/index.js';
+import { type Content, element, type Markup } from '../markup.js';
+import { type SpeedChart, speedChart } from '../speed-chart.js';
+import { stratumText } from '../stratum-text.js';
+import { definitionsTable } from './definitions-table.js';
+import { documentOf } from './document.js';
+import { indicatorSection, type PeriodCell, summaryTable } from './indicator-section.js';
+import { METHOD_WORDS } from './indicator-words.js';
+import { leftOutList } from './left-out.js';
+import { followUpTable, quantityTables, recurrenceFigure } from './other-sections.js';
+import { seriesSection, type TitledSeries } from './series-section.js';
+import { sourcesOf } from './sources.js';
+
+/** Everything that one printed report shows. */
+export interface QualityReport {
+  readonly title: string;
+  /** Whose cases these are, in words. */
+  readonly unit: string;
+  /** Calendar day on which the report was made. */
+  readonly madeOn: string;
+  readonly outcomes: OutcomeReport;
+  /** The same question asked for each period, in their order; empty: no charts over time. */
+  readonly periods: readonly PeriodCell[];
+  readonly series: readonly TitledSeries[];
+  /** Absent where single cases may not be shown. */
+  readonly speeds?: Omit<SpeedChart, 'id' | 'title'>;
+}
+
+/**
+ * The quality report as a whole HTML document for screen and paper. It works without scripts and
+ * needs nothing from elsewhere; its policy is `QUALITY_REPORT_POLICY`.
+ */
+export function renderQualityReport(report: QualityReport): string {
+  const { outcomes } = report;
+  const { definitions } = outcomes;
+  const sources = sourcesOf(
+    definitions.flatMap(({ cites, benchmarks }) => [
+      ...cites,
+      ...benchmarks.flatMap((benchmark) => benchmark.cites),
+    ]),
+  );
+  return documentOf(report.title, [
+    headOf(report),
+    contents(),
+    part('reading', [cautions(outcomes)]),
+    part('summary', [summaryTable(outcomes)]),
+    part(
+      'indicators',
+      definitions.map((definition) => indicatorSection(definition, outcomes, report.periods)),
+    ),
+    part('quantities', quantityTables(outcomes)),
+    part('follow-up', [followUpTable(outcomes.followUp), recurrenceFigure(outcomes)]),
+    part('curves', curves(report)),
+    part('left-out', [leftOutList(report)]),
+    part('definitions', [definitionsTable(definitions, sources)]),
+    part('sources', [sources.list]),
+  ]);
+}
+
+/** Parts of the report in their order. */
+const PARTS = {
+  reading: 'How to read this report',
+  summary: 'Summary',
+  indicators: 'Indicators one by one',
+  quantities: 'Times, sizes and speed',
+  'follow-up': 'Checks and recurrence',
+  curves: 'Curves',
+  'left-out': 'What was left out',
+  definitions: 'Definitions',
+  sources: 'Sources',
+} as const;
+
+const part = (id: keyof typeof PARTS, content: readonly Content[]): Markup =>
+  element('section', { 'aria-labelledby': id }, element('h2', { id }, PARTS[id]), ...content);
+
+const contents = (): Markup =>
+  element(
+    'nav',
+    { 'aria-label': 'Parts of the report' },
+    element(
+      'ul',
+      {},
+      ...Object.entries(PARTS).map(([id, title]) =>
+        element('li', {}, element('a', { href: `#${id}` }, title)),
+      ),
+    ),
+  );
+
+function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
+  const { from, to, filters, by, interval, asOf } = outcomes.query;
+  const period = `${from ?? 'the first case'} to ${to ?? 'the last case'}, both included`;
+  const facts: readonly (readonly [string, string])[] = [
+    ['Unit', unit],
+    ['Resections', period],
+    ['Cases', stratumText(filters)],
+    ['Groups', by.length === 0 ? 'none' : by.map(dimensionWords).join(' and ')],
+    ['Judged as of', asOf],
+    ['Intervals', `95 %, ${METHOD_WORDS[interval]}`],
+    ['Made on', madeOn],
+  ];
+  return element(
+    'header',
+    {},
+    element('h1', {}, title),
+    element(
+      'dl',
+      {},
+      ...facts.flatMap(([term, said]) => [element('dt', {}, term), element('dd', {}, said)]),
+    ),
+  );
+}
+
+/** `sizeBand` as `size band`. */
+const dimensionWords = (dimension: string): string =>
+  dimension.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+function cautions({ cautions, policy }: OutcomeReport): Markup {
+  const small =
+    policy.smallCells === 'show'
+      ? [`For internal use only: counts below ${policy.threshold} are shown.`]
+      : [`Counts below ${policy.threshold}, and what would give them away, are not shown.`];
+  const sentences = [
+    CAUTION,
+    ...cautions,
+    ...small,
+    'Missing: nobody told the outcome. Window open: its time is not over. Both are left out of ' +
+      'rate and n, and never count as no.',
+    'Published values are lines to compare with, from other places and other patients; they are ' +
+      'no limits.',
+  ];
+  return element(
+    'div',
+    { class: 'note' },
+    element('ul', {}, ...[...new Set(sentences)].map((sentence) => element('li', {}, sentence))),
+  );
+}
+
+function curves({ series, speeds, outcomes }: QualityReport): readonly Markup[] {
+  const drawn = series.map((one, i) => seriesSection(one, i, outcomes.definitions));
+  const title = 'Speed of the dissection by size';
+  const speed = (points: Omit<SpeedChart, 'id' | 'title'>): Markup =>
+    element(
+      'section',
+      {},
+      element('h3', {}, title),
+      element('figure', {}, speedChart({ ...points, id: 'speeds', title })),
+    );
+  const all = [...drawn, ...(speeds === undefined ? [] : [speed(speeds)])];
+  return all.length === 0 ? [element('p', {}, 'None was asked for.')] : all;
+}

@@ -1,0 +1,106 @@
+import { trimmedText } from '../../kernel/index.js';
+import type { Definition, LearningCurve, OutcomeSeries } from '../../outcomes/index.js';
+import { cusumChart } from '../cusum-chart.js';
+import { funnelChart } from '../funnel-chart.js';
+import { element, type Markup } from '../markup.js';
+import { percentText } from '../words.js';
+import { citationText } from './sources.js';
+import { tableOf } from './table.js';
+
+/** One curve with the words over it. */
+export interface TitledSeries {
+  readonly title: string;
+  readonly series: OutcomeSeries;
+}
+
+/** A curve under a heading of its own, with its sources. */
+export function seriesSection(
+  { title, series }: TitledSeries,
+  index: number,
+  definitions: readonly Definition[],
+): Markup {
+  const content = contentOf(title, series, `curve-${index + 1}`, definitions);
+  return element('section', {}, element('h3', {}, title), ...content);
+}
+
+function contentOf(
+  title: string,
+  series: OutcomeSeries,
+  id: string,
+  definitions: readonly Definition[],
+): readonly Markup[] {
+  switch (series.kind) {
+    case 'hidden':
+      return [element('p', {}, `Not shown: ${series.because}`)];
+    case 'cusum': {
+      const caption = series.cites.map((cite) => `Source: ${citationText(cite)}.`);
+      const forms = ['simple', 'sequential'] as const;
+      return forms.map((form) =>
+        element(
+          'figure',
+          {},
+          cusumChart({
+            id: `${id}-${form}`,
+            title: `${series.title}: ${form === 'simple' ? 'simple form' : 'sequential test'}`,
+            form,
+            curve: series,
+            ...(form === 'sequential' ? { caption } : {}),
+          }),
+        ),
+      );
+    }
+    case 'funnel': {
+      const counts = definitions.find((definition) => definition.id === series.indicator);
+      const caption = [
+        ...(counts === undefined ? [] : [`Counts: ${counts.numerator}.`]),
+        ...series.cites.map((cite) => `Source: ${citationText(cite)}.`),
+      ];
+      return [element('figure', {}, funnelChart({ id, title, funnel: series, caption }))];
+    }
+    case 'learning-curve':
+      return [learningTable(title, series), thresholdList(series)];
+  }
+}
+
+function learningTable(title: string, { blocks, blockSize }: LearningCurve): Markup {
+  const rate = (share: number | undefined): string =>
+    share === undefined ? 'not told' : percentText(share);
+  return tableOf({
+    caption: `${title}, in blocks of ${blockSize} cases`,
+    columns: [
+      { title: 'Cases' },
+      { title: 'En bloc', isNumber: true },
+      { title: 'R0', isNumber: true },
+      { title: 'Curative', isNumber: true },
+      { title: 'Median speed, cm²/h', isNumber: true },
+    ],
+    parts: [
+      {
+        rows: blocks.map((block) => ({
+          head: `${block.fromCase} to ${block.toCase}`,
+          cells: [
+            rate(block.enBlocRate),
+            rate(block.r0Rate),
+            rate(block.curativeRate),
+            block.medianSpeedCm2PerH === undefined
+              ? 'not told'
+              : trimmedText(block.medianSpeedCm2PerH, 1),
+          ],
+        })),
+      },
+    ],
+  });
+}
+
+function thresholdList({ thresholds }: LearningCurve): Markup {
+  return element(
+    'ul',
+    {},
+    ...thresholds.map(({ says, reachedAtCase, publishedAtCase, cites }) => {
+      const here = reachedAtCase === undefined ? 'not reached' : `reached at case ${reachedAtCase}`;
+      const there = publishedAtCase === undefined ? '' : `, published: case ${publishedAtCase}`;
+      const source = cites.map(citationText).join('; ');
+      return element('li', {}, `${says}: ${here}${there}. Source: ${source}.`);
+    }),
+  );
+}
