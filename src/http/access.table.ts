@@ -20,6 +20,14 @@ export const ACCESS = {
   'POST /cases/search': ['note-system', 'records-team'],
   'GET /cases/:caseId': ['note-system', 'records-team'],
   'GET /cases/:caseId/bundle': ['records-team'],
+  'GET /follow-ups': ['scheduler', 'records-team'],
+  'GET /follow-ups/:id': ['scheduler', 'records-team'],
+  'POST /follow-ups/:id/booking': ['scheduler'],
+  'POST /follow-ups/feeds': ['scheduler'],
+  'GET /follow-ups/feeds': ['scheduler'],
+  'POST /follow-ups/feeds/:id/revoke': ['scheduler'],
+  // The secret in the address is the key: calendars send no other.
+  'GET /follow-ups/feeds/:token.ics': 'open',
 } as const satisfies Readonly<Record<string, 'open' | readonly Role[]>>;
 
 /** @returns the roles that may call, none for a route that was not declared */

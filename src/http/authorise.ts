@@ -39,7 +39,7 @@ async function identify(request: IncomingMessage, auth: Authenticator): Promise<
 /** A note system without a source would see every case, which no key may cause. */
 function callerOf({ role, source }: Principal): Caller {
   invariant((role === 'note-system') === (source !== undefined), 'note systems have a source');
-  return source === undefined ? {} : { source };
+  return source === undefined ? { role } : { role, source };
 }
 
 const REALM = 'Bearer realm="dissection-records"';

@@ -16,6 +16,9 @@ import { logExchange } from './log-exchange.js';
 import { Refused } from './problem-document.js';
 import { RequestCut, readBody } from './read-body.js';
 import type { Parts, Route } from './route.js';
+import { bookFollowUp } from './routes/book-follow-up.js';
+import { createFeed, listFeeds, readFeed, revokeFeed } from './routes/feeds.js';
+import { listFollowUps, readFollowUp } from './routes/follow-ups.js';
 import { livez, readyz } from './routes/health.js';
 import { messageRoutes } from './routes/message-routes.js';
 import { readBundle, readCase } from './routes/read-case.js';
@@ -30,7 +33,7 @@ export interface AppParts extends Parts {
   readonly clock: { monotonicMs(): number };
 }
 
-/** Fixed paths stand before those with a case id in them. */
+/** Fixed paths stand before those with an id in them. */
 const ROUTES: readonly Route[] = [
   livez,
   readyz,
@@ -38,6 +41,13 @@ const ROUTES: readonly Route[] = [
   searchCases,
   readCase,
   readBundle,
+  listFollowUps,
+  createFeed,
+  listFeeds,
+  readFeed,
+  revokeFeed,
+  readFollowUp,
+  bookFollowUp,
 ];
 
 /** The HTTP interface. Whoever mounts it must not read bodies before it. */
@@ -85,6 +95,8 @@ function mount(place: IRoute, route: Route, parts: AppParts): void {
         caller,
         body: () => readBody(request, parts.limits.bodyBytes),
         param: (name) => textOf(request.params[name]),
+        query: () => /\?(.*)$/s.exec(request.url)?.[1] ?? '',
+        header: (name) => request.get(name),
         note: (noted) => note(request, noted),
       },
       parts,

@@ -10,6 +10,7 @@ export const PROBLEM_BASE = 'https://dissection-records.example/problems/';
 /** Source: RFC 9457 sections 3.1 and 4.1; the statuses of RFC 9110 section 15, RFC 6585. */
 export const PROBLEM_TYPES = {
   'unreadable-body': { title: 'The body cannot be read as JSON', status: 400 },
+  'invalid-query': { title: 'The address breaks rules of its parameters', status: 400 },
   'bad-request': { title: 'The request cannot be understood', status: 400 },
   'not-authenticated': { title: 'A valid API key is needed', status: 401 },
   'not-permitted': { title: 'The API key does not permit this', status: 403 },
@@ -18,6 +19,7 @@ export const PROBLEM_TYPES = {
   'method-not-allowed': { title: 'The method is not offered here', status: 405 },
   'request-timeout': { title: 'The request did not arrive in time', status: 408 },
   conflict: { title: 'The message contradicts what is stored', status: 409 },
+  'cursor-gone': { title: 'The cursor is not of this database', status: 410 },
   'body-too-large': { title: 'The body is too large', status: 413 },
   'unsupported-media-type': { title: 'The body has an unsupported form', status: 415 },
   'invalid-message': { title: 'The message breaks rules of its schema', status: 422 },

@@ -9,6 +9,10 @@ export interface Asked {
   readonly body: () => Promise<Uint8Array>;
   /** A part of the path by its name, the empty string where the path has none. */
   readonly param: (name: string) => string;
+  /** What stands behind the question mark of the address, undecoded; the empty string without one. */
+  readonly query: () => string;
+  /** A field of the header, where it was sent once. */
+  readonly header: (name: string) => string | undefined;
   /** For the log. */
   readonly note: (noted: Noted) => void;
 }

@@ -11,7 +11,8 @@ import { hasMuchLeft } from './read-body.js';
 /** What a route answers. */
 export interface Reply {
   readonly status: number;
-  readonly body: object;
+  /** Text as it is, anything else as JSON; not sent with 304. */
+  readonly body: object | string;
   /** `application/json` unless given. */
   readonly mediaType?: string;
   readonly headers?: Readonly<Record<string, string>>;
@@ -33,22 +34,30 @@ export function refusalReply(refusal: Refusal, correlationId: string): Reply {
   };
 }
 
-/** Sends the reply as JSON in UTF-8, and ends the connection if much of the body is left unread. */
+/** Sends the reply in UTF-8, and ends the connection if much of the body is left unread. */
 export function send(
   request: IncomingMessage,
   response: ServerResponse,
   reply: Reply,
   limits: SendLimits,
 ): void {
-  const bytes = Buffer.from(JSON.stringify(reply.body));
   response.statusCode = reply.status;
   for (const [name, value] of Object.entries(reply.headers ?? {})) response.setHeader(name, value);
+  response.setHeader('Correlation-Id', exchangeOf(request).correlationId);
+  if (reply.status === NOT_MODIFIED) {
+    response.end();
+    return;
+  }
+  const { body } = reply;
+  const bytes = Buffer.from(typeof body === 'string' ? body : JSON.stringify(body));
   response.setHeader('Content-Type', reply.mediaType ?? 'application/json');
   response.setHeader('Content-Length', bytes.length);
-  response.setHeader('Correlation-Id', exchangeOf(request).correlationId);
   if (hasMuchLeft(request, limits.bodyBytes)) endWithConnection(request, response, bytes, limits);
   else response.end(bytes);
 }
+
+/** Has no content. Source: RFC 9110 section 15.4.5. */
+const NOT_MODIFIED = 304;
 
 /**
  * The answer is complete at once; the connection closes when the sender stops, or a little later.

@@ -43,7 +43,7 @@ function split(name: string): [string, string] {
 
 async function call(name: string, authorization: string | undefined): Promise<Response> {
   const [method, path] = split(name);
-  return fetch(`${app.url}${path.replace(':caseId', CASE_ID)}`, {
+  return fetch(`${app.url}${path.replace(/:(caseId|id)/, CASE_ID)}`, {
     method,
     headers: {
       'content-type': 'application/json',
@@ -54,8 +54,8 @@ async function call(name: string, authorization: string | undefined): Promise<Re
 }
 
 /**
- * Who may call what. Source: project definition (table of routes and roles); liveness alone is
- * open.
+ * Who may call what. Source: project definition (table of routes and roles); liveness is open, and
+ * the calendar, whose address holds its own secret.
  */
 const PERMITTED: Readonly<Record<string, readonly Role[]>> = {
   'GET /readyz': ['operator'],
@@ -72,12 +72,20 @@ const PERMITTED: Readonly<Record<string, readonly Role[]>> = {
   'POST /cases/search': ['note-system', 'records-team'],
   'GET /cases/:caseId': ['note-system', 'records-team'],
   'GET /cases/:caseId/bundle': ['records-team'],
+  'GET /follow-ups': ['scheduler', 'records-team'],
+  'GET /follow-ups/:id': ['scheduler', 'records-team'],
+  'POST /follow-ups/:id/booking': ['scheduler'],
+  'POST /follow-ups/feeds': ['scheduler'],
+  'GET /follow-ups/feeds': ['scheduler'],
+  'POST /follow-ups/feeds/:id/revoke': ['scheduler'],
 };
 
 describe('the routes of the router', () => {
   it('are those of the table and no other', () => {
     expect([...ROUTES].sort()).toEqual(Object.keys(ACCESS).sort());
     expect([...GUARDED].sort()).toEqual(Object.keys(PERMITTED).sort());
+    const open = ROUTES.filter((name) => !GUARDED.includes(name));
+    expect(open.sort()).toEqual(['GET /follow-ups/feeds/:token.ics', 'GET /livez']);
   });
 
   it.each(GUARDED)(

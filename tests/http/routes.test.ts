@@ -223,7 +223,12 @@ describe('a search', () => {
     const patient = { system: 'urn:oid:2.999.1', value: 'EX-1' };
     const response = await app.post('/cases/search', JSON.stringify({ patient, limit: 1 }));
     expect(await response.json()).toMatchObject({ next: CASE_ID });
-    expect(asked).toEqual([[{ patient, limit: 1 }, { source: 'example-notes' }]]);
+    expect(asked).toEqual([
+      [
+        { patient, limit: 1 },
+        { role: 'note-system', source: 'example-notes' },
+      ],
+    ]);
   });
 
   it('asks for cases that wait for pathology, and shows for how long they have', async () => {

@@ -7,12 +7,18 @@ import {
   parseCase,
 } from '../../src/contract/index.js';
 import { type Checked, sha256 } from '../../src/kernel/index.js';
-import type { Answer, CaseView, Service } from '../../src/pipeline/index.js';
+import type { Answer, CaseView, Service, StoredFeed } from '../../src/pipeline/index.js';
 import { planFacts, planFollowUp } from '../../src/surveillance/index.js';
 
 export const CASE_ID = '0b54d9a2-6f0e-8c11-9b7d-2f3f5a6b7c8d';
 export const CAUTION = 'Decision support: a person decides.';
 const RECEIVED_AT = '2026-03-03T12:10:00.000Z';
+
+const FEED: StoredFeed = {
+  id: CASE_ID,
+  createdAt: RECEIVED_AT,
+  expiresAt: '2027-03-03T12:10:00.000Z',
+};
 
 const BUNDLE: Bundle = { resourceType: 'Bundle', type: 'transaction', entry: [] };
 
@@ -64,6 +70,13 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
     searchCases: async () => [
       { caseId: CASE_ID, state: 1, delivery: 'queued', receivedAt: RECEIVED_AT },
     ],
+    receiveBooking: async () => ({ kind: 'not-found' }),
+    listFollowUps: async () => ({ kind: 'found', page: { followUps: [], cursor: 'c' } }),
+    readFollowUp: async () => undefined,
+    createFeed: async () => FEED,
+    listFeeds: async () => [FEED],
+    revokeFeed: async () => undefined,
+    readFeed: async () => undefined,
     ready: () => Promise.resolve(),
     ...overrides,
   };

@@ -16,7 +16,7 @@ export const LOG_FIELDS: Readonly<Record<string, (value: unknown) => boolean>> =
   event: text(WORD),
   method: text(/^[A-Z]{1,20}$/),
   /** The pattern of the route as it was declared, never the URL. */
-  route: text(/^\/[a-z/-]*(:[a-zA-Z]+[a-z/-]*)*$/),
+  route: text(/^\/[a-z/-]*(:[a-zA-Z]+[a-z/.-]*)*$/),
   status: whole,
   durationMs: (value) => typeof value === 'number' && Number.isFinite(value),
   correlationId: text(UUID),
