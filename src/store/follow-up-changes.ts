@@ -33,7 +33,7 @@ export const presentPoint = async (database: Database): Promise<ChangePoint> =>
   pointAt(await horizonOf(database));
 
 /** $1 and $2 the point before, $3 the end, $4 how many. */
-const CHANGES = `
+export const CHANGES = `
   select ${SHOWN_TEXT}, changed_tx::text as changed_tx from follow_ups
   where (changed_tx, id) > ($1::text::xid8, $2::text) and changed_tx < $3::text::xid8
   order by changed_tx, id limit $4`;

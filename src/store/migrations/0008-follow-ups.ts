@@ -40,7 +40,9 @@ export const followUps: Migration = {
       create index follow_ups_to_come on follow_ups
           (target_on, id, latest_on, earliest_on, booked_on)
         where item_state in ('provisional', 'open', 'to-confirm')`.execute(db);
-    await sql`create index follow_ups_by_day on follow_ups (target_on, id)`.execute(db);
+    await sql`create index follow_ups_by_day on follow_ups (target_on, id, latest_on, earliest_on)`.execute(
+      db,
+    );
     await sql`create index follow_ups_changes on follow_ups (changed_tx, id)`.execute(db);
     await sql`
       create index follow_ups_patient on follow_ups (patient_key)
