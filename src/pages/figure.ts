@@ -47,7 +47,7 @@ const LEFT = 74;
 const RIGHT = 606;
 /** Width of the rectangle between the axes. */
 export const PLOT_WIDTH = RIGHT - LEFT;
-const PLOT_HEIGHT = 300;
+const PLOT_HEIGHT = 264;
 const TITLE = 17;
 const SMALL = 12;
 

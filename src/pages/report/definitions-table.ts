@@ -6,12 +6,9 @@ import { tableOf } from './table.js';
 /** Where each definition and each published value comes from. */
 export function definitionsTable(definitions: readonly Definition[], sources: Sources): Markup {
   return tableOf({
-    caption: 'What each indicator counts, and where that was published',
+    caption: 'Where each definition and each published value comes from',
     columns: [
       { title: 'Indicator' },
-      { title: 'Counts' },
-      { title: 'Out of' },
-      { title: 'Days' },
       { title: 'Source of the definition' },
       { title: 'Published values' },
     ],
@@ -20,9 +17,6 @@ export function definitionsTable(definitions: readonly Definition[], sources: So
         rows: definitions.map((definition) => ({
           head: definition.title,
           cells: [
-            definition.numerator,
-            definition.denominator,
-            definition.windowDays === undefined ? 'any' : String(definition.windowDays),
             together(sources.mention(definition.cites)),
             published(definition.benchmarks, sources),
           ],

@@ -3,7 +3,6 @@ import type {
   Definition,
   IndicatorId,
   IndicatorResult,
-  IntervalMethod,
   OutcomeReport,
   ReportCell,
 } from '../../outcomes/index.js';
@@ -11,7 +10,7 @@ import { element, type Markup } from '../markup.js';
 import { type RatePoint, type ReferenceLine, rateChart } from '../rate-chart.js';
 import { stratumText } from '../stratum-text.js';
 import { percentText } from '../words.js';
-import { METHOD_WORDS, rateCells, rateColumns } from './indicator-words.js';
+import { intervalText, rateCells, rateColumns } from './indicator-words.js';
 import { citationText } from './sources.js';
 import { type Row, tableOf } from './table.js';
 
@@ -23,11 +22,12 @@ export interface PeriodCell {
 }
 
 /** One table over all indicators, of all cases together. */
-export function summaryTable({ cells, definitions, query }: OutcomeReport): Markup {
+export function summaryTable(report: OutcomeReport): Markup {
+  const { cells, definitions } = report;
   const all = cells.find(({ stratum }) => Object.keys(stratum).length === 0);
   return tableOf({
     caption: 'All cases together',
-    columns: rateColumns('Indicator', query.interval),
+    columns: rateColumns('Indicator', report),
     parts: [
       {
         rows: definitions.map(({ id, title, good }) => ({
@@ -48,21 +48,22 @@ export function indicatorSection(
   const { id, title } = definition;
   return element(
     'section',
-    {},
+    { class: 'whole' },
     element('h3', { id: `indicator-${id}` }, title),
     element('p', {}, definitionText(definition)),
     resultsTable(definition, report, periods),
     ...(periods.length === 0
       ? []
-      : [element('figure', {}, chartOf(definition, periods, report.query.interval))]),
+      : [element('figure', {}, chartOf(definition, periods, intervalText(report)))]),
   );
 }
 
 function resultsTable(
   { id, title }: Definition,
-  { cells, query }: OutcomeReport,
+  report: OutcomeReport,
   periods: readonly PeriodCell[],
 ): Markup {
+  const { cells } = report;
   const isAll = (cell: ReportCell): boolean => Object.keys(cell.stratum).length === 0;
   const row = (head: string, cell: ReportCell): Row => ({
     head: cell.isRankable || isAll(cell) ? head : `${head} (too few cases to compare)`,
@@ -70,7 +71,7 @@ function resultsTable(
   });
   return tableOf({
     caption: title,
-    columns: rateColumns('Cases', query.interval),
+    columns: rateColumns('Cases', report),
     parts: [
       { rows: cells.filter(isAll).map((cell) => row('all cases', cell)) },
       {
@@ -87,14 +88,14 @@ function resultsTable(
 function chartOf(
   { id, title, good, benchmarks }: Definition,
   periods: readonly PeriodCell[],
-  method: IntervalMethod,
+  interval: string,
 ): Markup {
   return rateChart({
     id: `over-time-${id.toLowerCase()}`,
     title: `${title} over time`,
     points: periods.map(({ label, cell }) => pointOf(label, resultOf(cell, id))),
     are: 'periods',
-    interval: `95 % interval (${METHOD_WORDS[method]})`,
+    interval,
     references: benchmarks.flatMap(referenceOf),
     axis: good === 'high' ? 'to-100' : 'to-highest',
   });
@@ -111,7 +112,8 @@ function referenceOf({ says, atLeast, atMost, cites }: Benchmark): readonly Refe
   const value = atLeast ?? atMost;
   if (value === undefined) return [];
   const bound = `${atLeast === undefined ? 'at most' : 'at least'} ${percentText(value)}`;
-  return [{ value, says: `${says} (${bound})`, source: cites.map(citationText).join('; ') }];
+  const words = says.includes('%') ? says : `${says}: ${bound}`;
+  return [{ value, says: words, source: cites.map(citationText).join('; ') }];
 }
 
 /** What is counted, of what, in which time and without whom. */

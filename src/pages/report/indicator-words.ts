@@ -1,22 +1,32 @@
-import type { IndicatorResult, IntervalMethod } from '../../outcomes/index.js';
+import { trimmedText } from '../../kernel/index.js';
+import type { IndicatorResult, IntervalMethod, OutcomeReport } from '../../outcomes/index.js';
 import { percentText, rangeText } from '../words.js';
 import type { Column, Row } from './table.js';
 
 /** What a table says where numbers are hidden: small ones, or others that would give them away. */
 export const NOT_SHOWN = 'not shown: small numbers';
 
-export const METHOD_WORDS: { readonly [M in IntervalMethod]: string } = {
+const METHOD_WORDS: { readonly [M in IntervalMethod]: string } = {
   wilson: 'Wilson score',
   'clopper-pearson': 'Clopper-Pearson',
 };
 
+/** How intervals were made: `95 % interval (Wilson score)`. */
+export function intervalText({ cells, query }: OutcomeReport): string {
+  const [level] = cells.flatMap(({ indicators }) =>
+    indicators.flatMap((result) => (result.kind === 'rate' ? [result.interval.level] : [])),
+  );
+  const words = level === undefined ? 'interval' : `${trimmedText(100 * level, 1)} % interval`;
+  return `${words} (${METHOD_WORDS[query.interval]})`;
+}
+
 /** Columns of a table of rates, after the column of its heads. */
-export const rateColumns = (head: string, method: IntervalMethod): readonly Column[] => [
+export const rateColumns = (head: string, report: OutcomeReport): readonly Column[] => [
   { title: head },
   { title: 'Rate', isNumber: true },
-  { title: `95 % interval, ${METHOD_WORDS[method]}`, isNumber: true },
-  { title: 'With it', isNumber: true },
-  { title: 'Counted (n)', isNumber: true },
+  { title: intervalText(report), isNumber: true },
+  { title: 'Count', isNumber: true },
+  { title: 'Out of (n)', isNumber: true },
   { title: 'Missing', isNumber: true },
   { title: 'Window open', isNumber: true },
 ];

@@ -1,4 +1,4 @@
-import { trimmedText } from '../../kernel/index.js';
+import { fixedText } from '../../kernel/index.js';
 import type {
   FollowUpCounts,
   OutcomeReport,
@@ -47,8 +47,8 @@ function quantityCells(result: QuantityResult): Row['cells'] {
       return ['no value', '–', '–', '0', String(result.missing)];
     case 'quartiles': {
       const { median, q1, q3, unit, n, missing } = result;
-      const middle = `${trimmedText(q1, 1)} to ${trimmedText(q3, 1)}`;
-      return [trimmedText(median, 1), middle, unit, String(n), String(missing)];
+      const middle = `${fixedText(q1, 1)} to ${fixedText(q3, 1)}`;
+      return [fixedText(median, 1), middle, unit, String(n), String(missing)];
     }
   }
 }

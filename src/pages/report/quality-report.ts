@@ -6,7 +6,7 @@ import { stratumText } from '../stratum-text.js';
 import { definitionsTable } from './definitions-table.js';
 import { documentOf } from './document.js';
 import { indicatorSection, type PeriodCell, summaryTable } from './indicator-section.js';
-import { METHOD_WORDS } from './indicator-words.js';
+import { intervalText } from './indicator-words.js';
 import { leftOutList } from './left-out.js';
 import { followUpTable, quantityTables, recurrenceFigure } from './other-sections.js';
 import { seriesSection, type TitledSeries } from './series-section.js';
@@ -67,8 +67,8 @@ const PARTS = {
   'follow-up': 'Checks and recurrence',
   curves: 'Curves',
   'left-out': 'What was left out',
-  definitions: 'Definitions',
-  sources: 'Sources',
+  definitions: 'Sources of definitions and published values',
+  sources: 'Works',
 } as const;
 
 const part = (id: keyof typeof PARTS, content: readonly Content[]): Markup =>
@@ -88,7 +88,7 @@ const contents = (): Markup =>
   );
 
 function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
-  const { from, to, filters, by, interval, asOf } = outcomes.query;
+  const { from, to, filters, by, asOf } = outcomes.query;
   const period = `${from ?? 'the first case'} to ${to ?? 'the last case'}, both included`;
   const facts: readonly (readonly [string, string])[] = [
     ['Unit', unit],
@@ -96,7 +96,7 @@ function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
     ['Cases', stratumText(filters)],
     ['Groups', by.length === 0 ? 'none' : by.map(dimensionWords).join(' and ')],
     ['Judged as of', asOf],
-    ['Intervals', `95 %, ${METHOD_WORDS[interval]}`],
+    ['Intervals', intervalText(outcomes)],
     ['Made on', madeOn],
   ];
   return element(

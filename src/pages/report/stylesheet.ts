@@ -9,7 +9,7 @@ h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 0.5rem; }
 h2 { font-size: 1.3rem; margin: 2rem 0 0.5rem; border-bottom: 2px solid #000000; }
 h3 { font-size: 1.08rem; margin: 1.5rem 0 0.3rem; }
 p, ul, ol { margin: 0.4rem 0; }
-li, td, th, p { overflow-wrap: anywhere; }
+li, td, th, p { overflow-wrap: break-word; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 0.15rem 1rem; margin: 0.6rem 0; }
 dt { font-weight: bold; }
 dd { margin: 0; }
@@ -19,7 +19,9 @@ table { border-collapse: collapse; width: 100%; font-size: 0.9rem; margin: 0.6re
 caption { text-align: left; font-weight: bold; padding: 0.2rem 0; }
 th, td { border-bottom: 1px solid #767676; padding: 0.25rem 0.5rem; text-align: left;
   vertical-align: top; }
+tbody th { font-weight: normal; }
 thead th { border-bottom: 2px solid #000000; vertical-align: bottom; }
+td.number { white-space: nowrap; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
 .part { font-style: italic; font-weight: normal; }
 figure { margin: 0.8rem 0; }
@@ -29,11 +31,13 @@ a { color: #000000; }
   body { max-width: none; padding: 0; font-size: 9.5pt; }
   h1 { font-size: 17pt; } h2 { font-size: 13pt; } h3 { font-size: 11pt; }
   h2, h3, caption { break-after: avoid; }
-  thead { display: table-header-group; }
-  tr, figure, .note, li { break-inside: avoid; }
-  .new-page { break-before: page; }
+  table { font-size: 8.5pt; line-height: 1.25; margin: 2mm 0; }
+  th, td { padding: 0.7mm 1.5mm; }
+  thead { display: table-header-group; break-after: avoid; }
+  tbody:first-of-type tr:first-child { break-before: avoid; }
+  tr, figure, .note, .whole, li { break-inside: avoid; }
   .scroll { overflow: visible; }
-  svg { max-width: 155mm; }
+  svg { max-width: 150mm; }
   a { text-decoration: none; }
   nav { display: none; }
 }
