@@ -1,4 +1,5 @@
 export { sizeBandOf, traineeBandOf } from './bands.js';
+export { NO_CASES, QUANTITY_UNITS } from './cell-results.js';
 export type {
   Asked,
   CaseInOrder,
@@ -12,6 +13,12 @@ export type {
   WatchedFor,
   WordCounts,
 } from './counts.js';
+export {
+  type FirstCheck,
+  FOLLOW_UP_DEFINITIONS,
+  followUpStateOf,
+  LOST_AFTER_DAYS,
+} from './follow-up-state.js';
 export { INDICATORS, SPEED_BENCHMARKS, WINDOW_DAYS } from './indicators.table.js';
 export {
   DEFAULT_SMALL_CELLS,
@@ -32,7 +39,6 @@ export type {
   QuantityResult,
   RateInterval,
   ReportCell,
-  Suppressed,
   SurvivalCurve,
   SurvivalPoint,
 } from './report.js';
@@ -48,6 +54,11 @@ export type {
   OutcomeSeries,
   Threshold,
 } from './series.js';
+export { SERIES } from './series.table.js';
+export { ALL_SHOWN, dimensionsOf, hiddenProblems, type Shown, shownIn } from './shown.js';
+export { toFunnel } from './to-funnel.js';
+export { type Counted, LEAST_FOR_RANKING, toReport } from './to-report.js';
+export { cusumSeries, learningCurve } from './to-series.js';
 export {
   DIMENSIONS,
   type Dimension,

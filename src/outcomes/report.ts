@@ -11,9 +11,6 @@ export interface RateInterval {
   readonly level: number;
 }
 
-/** Why numbers are not shown: they are small, or would give away small ones elsewhere. */
-export type Suppressed = 'small' | 'protects-others';
-
 /** A rate with its counts; numbers unrounded. */
 export type IndicatorResult =
   | {
@@ -38,7 +35,8 @@ export type IndicatorResult =
       readonly missing: number;
       readonly windowOpen: number;
     }
-  | { readonly id: IndicatorId; readonly kind: 'suppressed'; readonly why: Suppressed };
+  /** Small, or it would give away a small one elsewhere; which of both is not said. */
+  | { readonly id: IndicatorId; readonly kind: 'suppressed' };
 
 export type QuantityResult =
   | {
@@ -52,7 +50,7 @@ export type QuantityResult =
       readonly q3: number;
     }
   | { readonly id: QuantityId; readonly kind: 'no-value'; readonly missing: number }
-  | { readonly id: QuantityId; readonly kind: 'suppressed'; readonly why: Suppressed };
+  | { readonly id: QuantityId; readonly kind: 'suppressed' };
 
 export interface ReportCell {
   readonly stratum: Stratum;
@@ -75,8 +73,9 @@ export interface SurvivalPoint {
   readonly censored: number;
   /** Share of 0 to 1 without recurrence. */
   readonly survival: number;
-  /** Absent before the first event and where nobody is left: the formula gives none. */
-  readonly interval?: { readonly lower: number; readonly upper: number };
+  /** Both 1 before the first event, where the formula has no width; 0 and the last one at 0. */
+  readonly lower: number;
+  readonly upper: number;
 }
 
 export interface SurvivalCurve {

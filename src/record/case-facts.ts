@@ -60,9 +60,10 @@ export interface CaseFacts extends IndicatorWords {
   readonly pathologyDays: number | null;
   /**
    * First examination for the lesion that the plan asks for. `provisional`: pathology is not
-   * final; `ended`: not wanted any more; `not-planned`: the plan has none.
+   * final; `lost`: the patient could not be reached; `ended`: not wanted any more; `not-planned`:
+   * the plan has none.
    */
-  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'ended' | 'not-planned';
+  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'lost' | 'ended' | 'not-planned';
   /** Calendar day of the examination that answered it. */
   readonly firstCheckOn: string | null;
   readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;

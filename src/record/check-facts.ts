@@ -58,7 +58,7 @@ function stateOf(first: PlanItem | undefined): CaseFacts['firstCheckState'] {
       return 'provisional';
     case 'open':
     case 'to-confirm':
-      return 'open';
+      return first.reasons.some(({ code }) => code === 'lost') ? 'lost' : 'open';
   }
 }
 

@@ -1,0 +1,77 @@
+import { roundTo } from '../kernel/index.js';
+import { kaplanMeier, type SurvivalStep } from '../statistics/index.js';
+import type { WatchedFor } from './counts.js';
+import type { SmallCellPolicy } from './question.js';
+import type { SurvivalCurve, SurvivalPoint } from './report.js';
+
+const LEVEL = 0.95;
+const DAYS_PER_MONTH = 30.4375;
+/** Decimals of a share that is not to give away when each event was. */
+const COARSE_DECIMALS = 2;
+
+/**
+ * Share of lesions without neoplasia at the scar. A recurrence is dated to the check that found
+ * it, though it came some time before: the curve falls late.
+ *
+ * Source: kaplanMeier1958, see the statistics.
+ *
+ * @returns undefined where no lesion was checked, or where they are too few to be shown
+ */
+export function recurrenceCurve(
+  watched: readonly WatchedFor[],
+  { smallCells, threshold }: SmallCellPolicy,
+): SurvivalCurve | undefined {
+  const lesions = watched.reduce((sum, each) => sum + each.lesions, 0);
+  const steps = kaplanMeier(
+    watched.map(({ days, recurred, lesions: count }) => ({ time: days, event: recurred, count })),
+    LEVEL,
+  );
+  if (lesions === 0) return undefined;
+  const points = toPoints(steps, lesions);
+  if (smallCells === 'show') return curve(points, lesions, false);
+  return lesions < threshold ? undefined : curve(coarsened(points, threshold), lesions, true);
+}
+
+function curve(
+  points: readonly SurvivalPoint[],
+  lesions: number,
+  isCoarsened: boolean,
+): SurvivalCurve {
+  const events = points.reduce((sum, point) => sum + point.events, 0);
+  return { lesions, events, level: LEVEL, points, isCoarsened };
+}
+
+function toPoints(steps: readonly SurvivalStep[], lesions: number): readonly SurvivalPoint[] {
+  let last = { lower: 1, upper: 1 };
+  const start = { months: 0, atRisk: lesions, events: 0, censored: 0, survival: 1, ...last };
+  const points = steps.map(({ time, atRisk, events, censored, survival, interval }) => {
+    last = interval ?? (survival === 0 ? { lower: 0, upper: last.upper } : last);
+    return { months: time / DAYS_PER_MONTH, atRisk, events, censored, survival, ...last };
+  });
+  return points[0]?.months === 0 ? points : [start, ...points];
+}
+
+/** Joins points until each holds enough events, and ends where few are left. */
+function coarsened(points: readonly SurvivalPoint[], threshold: number): readonly SurvivalPoint[] {
+  const shown: SurvivalPoint[] = [];
+  let [events, censored] = [0, 0];
+  for (const point of points) {
+    events += point.events;
+    censored += point.censored;
+    const left = point.atRisk - point.events - point.censored;
+    if (left < threshold) break;
+    if (point !== points[0] && events < threshold) continue;
+    if (point === points[0] && events > 0 && events < threshold) continue;
+    shown.push({
+      months: roundTo(point.months, 1),
+      atRisk: left + events + censored,
+      events,
+      censored,
+      survival: roundTo(point.survival, COARSE_DECIMALS),
+      lower: roundTo(point.lower, COARSE_DECIMALS),
+      upper: roundTo(point.upper, COARSE_DECIMALS),
+    });
+    [events, censored] = [0, 0];
+  }
+  return shown;
+}

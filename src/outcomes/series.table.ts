@@ -1,0 +1,117 @@
+import { cite } from '../references/index.js';
+import type { CusumAims } from '../statistics/index.js';
+import type { CaseInOrder } from './counts.js';
+import type { SeriesName } from './question.js';
+import type { Threshold } from './series.js';
+
+const LEVEL = cite('colorectalLevel2020', 'abstract: expert level, colorectal', 'published');
+const EIO = cite('eio2024', 'abstract: 515 lesions of one untutored operator', 'published');
+
+/** Risks of 10 % are common practice: the works that were read state none. */
+const RISKS = { alpha: 0.1, beta: 0.1 } as const;
+
+export interface SeriesRow {
+  readonly title: string;
+  /** Rates of failure; the acceptable one is also the target of the simple form. */
+  readonly aims: CusumAims;
+  readonly cites: readonly ReturnType<typeof cite>[];
+  /** Whether a case failed; undefined: not told, or not asked of it. */
+  readonly hasFailed: (one: CaseInOrder) => boolean | undefined;
+}
+
+/** Speed of an expert, in cm2/h. */
+export const EXPERT_SPEED_CM2_PER_H = 9;
+
+const isNo = (word: string): boolean | undefined =>
+  word === 'yes' || word === 'no' ? word === 'no' : undefined;
+
+/** The curves. Aims can be chosen otherwise with each question. */
+export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
+  'cusum-en-bloc': {
+    title: 'En bloc resection',
+    aims: { acceptable: 0.1, unacceptable: 0.2, ...RISKS },
+    cites: [
+      LEVEL,
+      cite('esdPractice', '10 and 20 %: endoscopic training, PMC6470078 fig. 3', 'published'),
+    ],
+    hasFailed: ({ words }) => isNo(words.enBloc),
+  },
+  'cusum-r0': {
+    title: 'R0 resection',
+    aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
+    cites: [cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
+    hasFailed: ({ words }) => isNo(words.r0),
+  },
+  'cusum-speed': {
+    title: `Speed of ${EXPERT_SPEED_CM2_PER_H} cm2/h or more`,
+    aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
+    cites: [LEVEL, EIO, cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
+    hasFailed: ({ speedCm2PerH }) =>
+      speedCm2PerH === null ? undefined : speedCm2PerH < EXPERT_SPEED_CM2_PER_H,
+  },
+  'cusum-perforation': {
+    title: 'Perforation during the procedure',
+    aims: { acceptable: 0.05, unacceptable: 0.15, ...RISKS },
+    cites: [
+      LEVEL,
+      cite('esdPractice', '5 and 15 %: gastrostomy training, PMC4188705', 'published'),
+    ],
+    hasFailed: ({ words }) => {
+      const isFree = isNo(words.intraproceduralPerforation);
+      return isFree === undefined ? undefined : !isFree;
+    },
+  },
+};
+
+/** A published level of a learning curve, and the case at which it was reached there. */
+export interface ThresholdRow extends Omit<Threshold, 'reachedAtCase'> {
+  readonly of: 'enBlocRate' | 'r0Rate' | 'medianSpeedCm2PerH';
+  /** Share of 0 to 1, or cm2/h. */
+  readonly atLeast: number;
+}
+
+/** Source: each row. The cases are those of one operator or unit and not a demand. */
+export const THRESHOLDS: readonly ThresholdRow[] = [
+  {
+    of: 'enBlocRate',
+    atLeast: 0.9,
+    says: 'en bloc 90 % or more; a gastric-trained operator from about 50 in the colorectum',
+    publishedAtCase: 50,
+    cites: [LEVEL, cite('jeonHh', 'en bloc above 90 %', 'published')],
+  },
+  {
+    of: 'enBlocRate',
+    atLeast: 0.819,
+    says: 'en bloc 81.9 %, the mean of an untutored operator; its plateau came at 268',
+    publishedAtCase: 268,
+    cites: [EIO],
+  },
+  {
+    of: 'r0Rate',
+    atLeast: 0.711,
+    says: 'R0 71.1 %, the mean of an untutored operator; its plateau came at 347',
+    publishedAtCase: 347,
+    cites: [EIO],
+  },
+  {
+    of: 'medianSpeedCm2PerH',
+    atLeast: EXPERT_SPEED_CM2_PER_H,
+    says: '9 cm2/h or more; an untutored operator at 170, in the colon at 185',
+    publishedAtCase: 170,
+    cites: [LEVEL, EIO],
+  },
+  {
+    of: 'medianSpeedCm2PerH',
+    atLeast: EXPERT_SPEED_CM2_PER_H,
+    says: '9 cm2/h or more; at low volume, by prevalence, after 40',
+    publishedAtCase: 40,
+    cites: [cite('lowVolume2021', 'abstract', 'published')],
+  },
+  {
+    of: 'medianSpeedCm2PerH',
+    atLeast: 17.9,
+    says: '17.9 cm2/h in the stomach; two operators after 166',
+    publishedAtCase: 166,
+    cites: [cite('gastricTwoOperators2025', 'abstract', 'published')],
+  },
+];

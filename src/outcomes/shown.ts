@@ -1,0 +1,112 @@
+import type { Problem } from '../kernel/index.js';
+import type { CubeCell, Stratum } from './counts.js';
+import type { OutcomeQuery, Period, SmallCellPolicy } from './question.js';
+import { type CubeEntry, cubeOf, keyOf, type Place, subsetsOf } from './small-cells/cube.js';
+import { hiddenPlaces } from './small-cells/hide.js';
+import { DIMENSIONS, type Dimension, INDICATOR_IDS, type IndicatorId } from './words.js';
+
+/** Dimensions of a cube at most: finer cells are nearly all small. */
+const MOST_DIMENSIONS = 3;
+
+/** What a cell shows. */
+export type Measure = 'cases' | IndicatorId;
+
+/** Says of each cell whether it may be shown. */
+export interface Shown {
+  readonly isShown: (stratum: Stratum, measure: Measure) => boolean;
+}
+
+export const ALL_SHOWN: Shown = { isShown: () => true };
+
+/** Dimensions by which a question tells cases apart, in a fixed order. */
+export const dimensionsOf = ({
+  filters,
+  by,
+}: Pick<OutcomeQuery, 'filters' | 'by'>): readonly Dimension[] =>
+  DIMENSIONS.filter((each) => filters[each] !== undefined || by.includes(each));
+
+/**
+ * Why a question cannot be answered with small counts hidden: two periods that differ by some days
+ * give away the cases of these days, and cells of many dimensions are nearly all small.
+ */
+export function hiddenProblems(
+  query: Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>,
+  { smallCells }: SmallCellPolicy,
+): readonly Problem[] {
+  if (smallCells === 'show') return [];
+  const isFrom = query.from === undefined || query.from.endsWith('-01-01');
+  const isTo = query.to === undefined || query.to.endsWith('-12-31');
+  const count = dimensionsOf(query).length + Number(hasPeriod(query));
+  return [
+    ...(isFrom ? [] : [notWholeYears('/from', 'the first day of a year')]),
+    ...(isTo ? [] : [notWholeYears('/to', 'the last day of a year')]),
+    ...(count <= MOST_DIMENSIONS ? [] : [TOO_FINE]),
+  ];
+}
+
+const notWholeYears = (pointer: string, expected: string): Problem => ({
+  rule: 'period-too-fine',
+  pointer,
+  message: 'Where small counts are hidden, a period is made of whole years.',
+  expected,
+});
+
+const TOO_FINE: Problem = {
+  rule: 'question-too-fine',
+  pointer: '/by',
+  message: 'Where small counts are hidden, so many filters and strata leave small cells alone.',
+  expected: `at most ${MOST_DIMENSIONS} of filters, strata and a period together`,
+};
+
+const hasPeriod = ({ from, to }: Period): boolean => from !== undefined || to !== undefined;
+
+/**
+ * What of an answer may be shown. Several years are shown where each of them is, for then their
+ * sum tells nothing new.
+ *
+ * @param cube of the dimensions of the question, all years and each of them
+ */
+export function shownIn(
+  query: Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>,
+  cube: readonly CubeCell[],
+  threshold: number,
+): Shown {
+  const names = [...dimensionsOf(query), ...(hasPeriod(query) ? ['year'] : [])];
+  const cells = hasPeriod(query) ? cube : cube.filter(({ year }) => year === undefined);
+  const hiddenOf = new Map<Measure, ReadonlySet<string>>();
+  for (const measure of ['cases', ...INDICATOR_IDS] as const) {
+    const entries = cells.map((cell) => entryOf(cell, measure));
+    hiddenOf.set(measure, hiddenPlaces(cubeOf(names, entries), threshold));
+  }
+  const years = yearsIn(query, cells);
+  return {
+    isShown: (stratum, measure) => {
+      const hidden = hiddenOf.get(measure) ?? new Set();
+      const place: Place = { ...query.filters, ...stratum };
+      const places = hasPeriod(query) ? years.map((year) => ({ ...place, year })) : [place];
+      return places.every((each) => !isInHidden(each, hidden));
+    },
+  };
+}
+
+function entryOf(cell: CubeCell, measure: Measure): CubeEntry {
+  const place = { ...cell.stratum, ...(cell.year === undefined ? {} : { year: cell.year }) };
+  if (measure === 'cases') return { place, counts: [cell.cases] };
+  const { yes, no } = cell.indicators[measure];
+  return { place, counts: [yes, no] };
+}
+
+function yearsIn({ from, to }: Period, cells: readonly CubeCell[]): readonly string[] {
+  const years = new Set(cells.flatMap(({ year }) => (year === undefined ? [] : [year])));
+  return [...years].filter(
+    (year) =>
+      (from === undefined || from.slice(0, 4) <= year) &&
+      (to === undefined || year <= to.slice(0, 4)),
+  );
+}
+
+/** A cell without a case lies in no table; it is hidden where it lies in a hidden one. */
+const isInHidden = (place: Place, hidden: ReadonlySet<string>): boolean =>
+  subsetsOf(Object.keys(place)).some((names) =>
+    hidden.has(keyOf(Object.fromEntries(names.map((name) => [name, place[name] ?? ''])))),
+  );

@@ -1,0 +1,97 @@
+import { indicatorResult, quantityResult } from './cell-results.js';
+import type { CubeCell, FollowUpCounts, MeasuredCell, WatchedFor } from './counts.js';
+import { INDICATORS } from './indicators.table.js';
+import type { OutcomeQuery, SmallCellPolicy } from './question.js';
+import { recurrenceCurve } from './recurrence-curve.js';
+import type { OutcomeReport, ReportCell } from './report.js';
+import { ALL_SHOWN, type Shown, shownIn } from './shown.js';
+import { isSafe } from './small-cells/hide.js';
+import { INDICATOR_IDS, QUANTITY_IDS } from './words.js';
+
+/** Fewer cases are not ranked. Source: common practice, no source. */
+export const LEAST_FOR_RANKING = 10;
+
+/** What a store has counted for a question. */
+export interface Counted {
+  /** All cases that are asked for, and each stratum. */
+  readonly all: MeasuredCell;
+  readonly strata: readonly MeasuredCell[];
+  /** Of the dimensions of the question; where small counts are shown it is not looked at. */
+  readonly cube: readonly CubeCell[];
+  readonly followUps: FollowUpCounts;
+  readonly watched: readonly WatchedFor[];
+}
+
+const CAUTIONS: readonly string[] = [
+  'Rates are not adjusted for how difficult the cases were: a difference is a question.',
+  'Missing outcomes are in no rate; where they are many, the rate speaks of those who were reached.',
+  'Cases whose days are not over are in no rate, whatever has happened.',
+  'The numbers change while records come in: an answer of another day may differ.',
+];
+const CAUTION_HIDDEN =
+  'Small counts, and others that would give them away, are hidden. Follow-up and recurrence are then shown for all cases together alone.';
+
+/**
+ * Makes the report of counted cells: rates with their intervals, quartiles, follow-up and the
+ * curve of recurrence; numbers that may not be shown are left out.
+ *
+ * Source: each definition in the table of indicators, and the statistics.
+ */
+export function toReport(
+  query: OutcomeQuery,
+  policy: SmallCellPolicy,
+  counted: Counted,
+): OutcomeReport {
+  const isHiding = policy.smallCells === 'hide';
+  const shown = isHiding ? shownIn(query, counted.cube, policy.threshold) : ALL_SHOWN;
+  const cells = [{ ...counted.all, stratum: {} }, ...(query.by.length === 0 ? [] : counted.strata)];
+  const recurrence =
+    isHiding && !isAll(query) ? undefined : recurrenceCurve(counted.watched, policy);
+  return {
+    query,
+    policy,
+    cells: cells.map((cell) => toCell(cell, query, policy, shown)),
+    ...(isHiding && !mayShow(counted.followUps, query, policy)
+      ? {}
+      : { followUp: counted.followUps }),
+    ...(recurrence === undefined ? {} : { recurrence }),
+    definitions: INDICATORS,
+    cautions: isHiding ? [...CAUTIONS, CAUTION_HIDDEN] : CAUTIONS,
+    asOf: query.asOf,
+  };
+}
+
+/** These counts are in no cube: where they differ by a filter, the difference could be small. */
+const isAll = ({ from, to, filters }: OutcomeQuery): boolean =>
+  from === undefined &&
+  to === undefined &&
+  Object.values(filters).every((value) => value === undefined);
+
+const mayShow = (counts: FollowUpCounts, query: OutcomeQuery, { threshold }: SmallCellPolicy) =>
+  isAll(query) && Object.values(counts).every((count: number) => isSafe(count, threshold));
+
+function toCell(
+  { stratum, cases, indicators, quantities }: MeasuredCell,
+  { interval }: OutcomeQuery,
+  { smallCells, threshold }: SmallCellPolicy,
+  { isShown }: Shown,
+): ReportCell {
+  const hasCases = isShown(stratum, 'cases');
+  const isTold = (n: number): boolean =>
+    smallCells === 'show' || (hasCases && isSafe(n, threshold));
+  return {
+    stratum,
+    ...(hasCases ? { cases } : {}),
+    isRankable: hasCases && cases >= LEAST_FOR_RANKING,
+    indicators: INDICATOR_IDS.map((id) =>
+      hasCases && isShown(stratum, id)
+        ? indicatorResult(id, indicators[id], interval, threshold)
+        : { id, kind: 'suppressed' },
+    ),
+    quantities: QUANTITY_IDS.map((id) =>
+      isTold(quantities[id].n) && hasCases
+        ? quantityResult(id, quantities[id])
+        : { id, kind: 'suppressed' },
+    ),
+  };
+}
