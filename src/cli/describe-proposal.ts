@@ -18,17 +18,15 @@ export function describeProposal(proposal: Proposal, colour: boolean): string {
   return `${parts.join('\n\n')}\n`;
 }
 
-function summary({ fromOn, untilOn, placed, unplaced, later }: Proposal): string {
+function summary({ fromOn, untilOn, placed, unplaced, later, unsure }: Proposal): string {
   const answered = placed.reduce((sum, { followUps }) => sum + followUps.length, 0);
   return [
     `Sessions from ${fromOn} to ${untilOn}; nothing is booked by this.`,
-    `${count(placed.length, 'visit')} for ${count(answered, 'follow-up')} get a day, ` +
-      `${unplaced.length} get none, ${later} are due after the last session.`,
+    `visits with a day: ${placed.length} (follow-ups: ${answered}); without: ${unplaced.length}; ` +
+      `due after the last session: ${later}.`,
+    ...(unsure === 0 ? [] : [`Left out, provisional or to be confirmed first: ${unsure}.`]),
   ].join('\n');
 }
-
-const count = (number: number, noun: string): string =>
-  `${number} ${noun}${number === 1 ? '' : 's'}`;
 
 const placedTable = (placed: readonly PlacedVisit[], colour: boolean): string =>
   tableOf(
@@ -49,10 +47,11 @@ const joinedTable = (joined: Proposal['joined']): string =>
 
 const unplacedTable = (unplaced: readonly UnplacedVisit[], colour: boolean): string =>
   tableOf(
-    ['target', 'route', 'may be on', 'patient', 'follow-ups', 'why', ''],
+    ['target', 'route', 'may be on', 'patient', 'follow-ups', 'why', 'nearest', ''],
     unplaced.map((visit) => [
       ...[visit.targetOn, routeOf(visit), daysText(visit.earliestOn, visit.latestOn)],
-      ...[patientOf(visit), idsOf(visit), whyText(visit), pressing(visit, colour)],
+      ...[patientOf(visit), idsOf(visit), whyText(visit), nearestText(visit)],
+      pressing(visit, colour),
     ]),
   );
 
@@ -69,8 +68,12 @@ const offText = (days: number): string => (days > 0 ? `+${days}` : String(days))
 /** Why a visit has no day, in a few words. */
 export function whyText({ why, runsOn }: UnplacedVisit): string {
   const what = why === 'no-session' ? 'no session' : 'all places taken';
-  return runsOn ? `${what}; may be later than the file` : what;
+  return runsOn ? `${what}; goes on` : what;
 }
+
+/** Of a place outside of the window, how far outside. */
+const nearestText = ({ nearest }: UnplacedVisit): string =>
+  nearest === undefined ? 'none' : `${nearest.on} (${offText(nearest.daysOutside)})`;
 
 function pressing({ overdue, urgency }: Visit, colour: boolean): TableCell {
   if (overdue) return { text: 'overdue', paint: (text) => paint(colour, RED, text) };

@@ -3,6 +3,7 @@ import { toCsv } from './csv.js';
 import { type Form, readFollowUpsFlags } from './follow-ups-options.js';
 import { tableOf } from './table.js';
 import { type ExitCode, UsageError, type Work, type World } from './world.js';
+import { wrap } from './wrap.js';
 
 /** The visits to expect by the present plans, month by month. */
 export async function forecast(
@@ -46,7 +47,10 @@ function describe({ months, plans, unsure, undated }: ExpectedLoad): string {
   return [
     tableOf(['month', 'upper', 'lower', 'visits', `# is ${scale}`], rows, [1, 2, 3]),
     '',
-    `By ${plans} plans, ${unsure} of them provisional or to be confirmed. What findings decide is`,
-    `not counted: ${undated} plans come to a day that only findings give.`,
+    wrap(
+      '',
+      `Plans: ${plans}, of them provisional or to be confirmed: ${unsure}. They come to a day that ` +
+        `only findings give, and are not counted from there: ${undated}.`,
+    ),
   ].join('\n');
 }

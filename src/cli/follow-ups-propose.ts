@@ -72,7 +72,18 @@ const toJson = <T extends Pick<Visit, 'followUps'>>({ followUps, ...visit }: T) 
 });
 
 const COLUMNS = [
-  ...['day', 'session', 'days_off', 'why', 'route', 'target', 'earliest', 'latest', 'urgency'],
+  ...[
+    'day',
+    'session',
+    'days_off',
+    'why',
+    'nearest',
+    'route',
+    'target',
+    'earliest',
+    'latest',
+    'urgency',
+  ],
   ...['overdue', 'patient_system', 'patient_value', 'follow_ups', 'cases'],
 ];
 
@@ -81,8 +92,8 @@ function toRow(visit: Visit): readonly (string | number | boolean | undefined)[]
   const [first] = followUps;
   return [
     ...('on' in visit
-      ? [visit.on, visit.session, visit.daysOff, undefined]
-      : [undefined, undefined, undefined, whyText(visit)]),
+      ? [visit.on, visit.session, visit.daysOff, undefined, undefined]
+      : [undefined, undefined, undefined, whyText(visit), visit.nearest?.on]),
     ...[first?.item.route, targetOn, earliestOn, latestOn, urgency, overdue],
     ...[first?.patient.system, first?.patient.value],
     followUps.map(({ id }) => id).join(' '),

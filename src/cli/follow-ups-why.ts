@@ -38,7 +38,6 @@ function explain(found: FollowUp, caution: string): string {
   const { item } = found;
   const says = [...item.says, ...item.reasons.map((reason) => reason.says)];
   const parts: readonly (readonly [label: string, text: string])[] = [
-    [whatText(item), `${item.state.replace('-', ' ')}, ${item.urgency}`],
     ['  id', found.id],
     ['  case', `${found.case.value} (${found.case.system}), /cases/${found.caseId}`],
     ['  patient', `${found.patient.value} (${found.patient.system})`],
@@ -60,7 +59,8 @@ function explain(found: FollowUp, caution: string): string {
     ...describeBases(item.cites).map((text, i) => [i === 0 ? '  marks' : '', text] as const),
   ];
   const lines = parts.map(([label, text]) => wrap(label.padEnd(LABEL), text));
-  return [...lines, '', wrap('', caution)].join('\n');
+  const heading = `${whatText(item)}: ${item.state.replace('-', ' ')}, ${item.urgency}`;
+  return [heading, ...lines, '', wrap('', caution)].join('\n');
 }
 
 const LABEL = '  appointment'.length + 2;

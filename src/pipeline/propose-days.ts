@@ -7,6 +7,7 @@ import {
 } from '../capacity/index.js';
 import { daysBetween, invariant } from '../kernel/index.js';
 import type { FollowUp } from './follow-ups.js';
+import { type NearestPlace, nearestPlaces } from './nearest-places.js';
 import { type JoinedVisit, type VisitToCome, visitsToCome } from './visits-to-come.js';
 
 export interface PlacedVisit extends VisitToCome {
@@ -22,6 +23,8 @@ export interface UnplacedVisit extends VisitToCome {
   readonly why: 'no-session' | 'full';
   /** The window goes on after the last session that was told. */
   readonly runsOn: boolean;
+  /** A place that is left, outside the window; absent: there is none. */
+  readonly nearest?: NearestPlace;
 }
 
 /** Days for those who have none; a proposal, nothing is booked. */
@@ -39,6 +42,8 @@ export interface Proposal {
   readonly shortfall: readonly Shortfall[];
   /** Visits whose target lies after the last session. */
   readonly later: number;
+  /** Examinations that are provisional or to be confirmed: a person is first. */
+  readonly unsure: number;
 }
 
 /**
@@ -67,27 +72,35 @@ export function proposeDays(
   const due = visits.filter(({ targetOn }) => targetOn <= untilOn);
   const items = due.map((visit, at) => openItemOf(visit, keyOf(at), fromOn));
   const { placed, unplaced, shortfall } = assignPlaces(items, left);
-  const visitOf = (key: string): VisitToCome => {
+  const visitOf = ({ key }: { readonly key: string }): VisitToCome => {
     const visit = due[Number(key)];
     invariant(visit !== undefined, 'a place belongs to a visit');
     return visit;
   };
+  const nearest = nearestPlaces(unplaced.map(visitOf), left, placed);
   return {
     fromOn,
     untilOn,
     joined,
-    placed: placed.map(({ key, on, route }) => {
-      const visit = visitOf(key);
-      return { ...visit, on, session: route, daysOff: daysBetween(visit.targetOn, on) };
+    placed: placed.map((one) => {
+      const visit = visitOf(one);
+      const daysOff = daysBetween(visit.targetOn, one.on);
+      return { ...visit, on: one.on, session: one.route, daysOff };
     }),
-    unplaced: unplaced.map(({ key, why }) => {
-      const visit = visitOf(key);
-      return { ...visit, why, runsOn: visit.latestOn > untilOn };
+    unplaced: unplaced.map((one, at) => {
+      const visit = visitOf(one);
+      const place = nearest[at];
+      const runsOn = visit.latestOn > untilOn;
+      return { ...visit, why: one.why, runsOn, ...(place === undefined ? {} : { nearest: place }) };
     }),
     shortfall,
     later: visits.length - due.length,
+    unsure: followUps.filter(isUnsure).length,
   };
 }
+
+const isUnsure = ({ item: { kind, state } }: FollowUp): boolean =>
+  kind === 'endoscopy' && (state === 'provisional' || state === 'to-confirm');
 
 /** Sorts as the number does. */
 const keyOf = (at: number): string => `${at}`.padStart(9, '0');
