@@ -21,6 +21,7 @@ export type {
 } from './events/afterwards.js';
 export { assessEvents } from './events/assess-events.js';
 export { QUANTITY_RULES } from './quantities/quantity-rules.js';
+export { reviewFirstLook } from './review/first-look.js';
 export { SCORE_RULES } from './scores/score-rules.js';
 export { specimenAreaCm2 } from './specimen-area.js';
 export { type StrictureRisk, strictureRisk } from './stricture-risk.js';

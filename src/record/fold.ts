@@ -6,7 +6,7 @@ import { type Change, verdictChange, verdictSince } from './change.js';
 import { knowledgeOf, type SetAside } from './knowledge.js';
 import { inOrder, latestOf, lineOf } from './lines.js';
 import { keyOf, type RecordMessage } from './message.js';
-import { judgedBefore, planKnown } from './plan-known.js';
+import { judgedBefore, planKnown, reviewPlan } from './plan-known.js';
 import type { RecordVersion } from './version.js';
 
 /**
@@ -38,7 +38,7 @@ export function foldRecord(
     stateAt: latest.fields.sentAt,
     settingsVersion: unit.version,
     messages: ordered,
-    assessment,
+    assessment: reviewPlan({ ...known, assessment }, plan, unit),
     plan,
     ...(change === undefined ? {} : { change }),
     setAside: known.setAside.map(toNamed),

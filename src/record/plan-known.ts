@@ -1,6 +1,11 @@
-import type { Assessment } from '../assessment/index.js';
+import { type Assessment, reviewFirstLook } from '../assessment/index.js';
 import type { UnitSettings } from '../contract/index.js';
-import { type FollowUpPlan, planFacts, planFollowUp } from '../surveillance/index.js';
+import {
+  type FollowUpPlan,
+  firstLookWeeks,
+  planFacts,
+  planFollowUp,
+} from '../surveillance/index.js';
 import { assessKnown } from './assess-known.js';
 import { earlierSets } from './earlier-sets.js';
 import { isOfPatient, type Knowledge, knowledgeOf } from './knowledge.js';
@@ -34,6 +39,19 @@ export function judgedBefore(
     const isOther = was === undefined || !isOfPatient(was.esdCase, now.esdCase);
     return isOther ? [] : [{ ...was, assessment: assessKnown(was, unit), stood }];
   });
+}
+
+/**
+ * The assessment with what the review says of the plan: the first look at the scar.
+ *
+ * @param plan of the same
+ */
+export function reviewPlan(now: Judged, plan: FollowUpPlan, unit: UnitSettings): Assessment {
+  const { assessment, esdCase } = now;
+  const weeks = firstLookWeeks(plan, planFacts(now));
+  const remarks = reviewFirstLook(esdCase.fields, assessment, weeks, unit);
+  if (remarks.length === 0) return assessment;
+  return { ...assessment, review: [...assessment.review, ...remarks] };
 }
 
 /**

@@ -1,6 +1,7 @@
 export { FOLLOW_UP_RULES } from './follow-up-rules.js';
 export { bookingFits } from './plan/booking-checks.js';
 export { type KnownForPlan, planFacts } from './plan/facts-of-record.js';
+export { firstLookWeeks } from './plan/first-look.js';
 export type {
   Booking,
   DoneBy,
