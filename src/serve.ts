@@ -19,6 +19,7 @@ import {
   listen,
   type NewKey,
 } from './http/index.js';
+import { HELD, holdsBack } from './invented-cases.js';
 import { keysInForce } from './keys-in-force.js';
 import { type Close, closeAll, openRecords } from './open-records.js';
 import { createPassingTime } from './passing-time.js';
@@ -65,6 +66,7 @@ export async function startService(config: Config, source: string): Promise<Runn
 
 async function build(config: Config, source: string, log: Log, opened: Close[]): Promise<Running> {
   const { database, settings } = await openRecords(config, log, opened);
+  const isHeld = await holdsBack(database, config.production);
   const fhirBase = config.fhir.baseUrl ?? (await startSandbox(config, database, opened));
   const worker = createWorker({
     outbox: createOutbox(database, { worker: `process ${process.pid}` }),
@@ -90,9 +92,13 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     log,
     limits: { bodyBytes: config.limits.bodyBytes, lingerMs: LINGER_MS },
     clock: { monotonicMs: () => performance.now() },
-    health: { accepting: () => accepting, fhirServer: () => fhirServerState(worker.health()) },
+    health: {
+      accepting: () => accepting,
+      fhirServer: () => (isHeld ? HELD : fhirServerState(worker.health())),
+    },
   });
-  await worker.start();
+  if (isHeld) log.warn({ event: 'delivery-held' });
+  else await worker.start();
   opened.push(() => worker.stop());
   passingTime.start();
   opened.push(() => passingTime.stop());

@@ -3,13 +3,13 @@ import { BEGINS } from './course.table.js';
 import { type DrawnLesion, type DrawnPatient, drawLesion, drawPatient } from './draw-lesion.js';
 import { type DrawnProcedure, drawProcedure } from './draw-procedure.js';
 import { type DrawnTissue, drawTissue } from './draw-tissue.js';
+import { caseName } from './identifiers.js';
 import { DAY_MS, MINUTE_MS, startOfDay } from './instants.js';
 import {
   CASES_OF_A_SET,
   FIRST_DAY,
   type InventedOperator,
   type InventedUnit,
-  LAST_DAY,
 } from './units.table.js';
 
 /** Times of the procedure, ms of UTC. */
@@ -43,13 +43,15 @@ export interface Wanted {
   readonly seed: number;
   /** Units to draw from. */
   readonly units: readonly InventedUnit[];
+  /** The last day of which there are messages, YYYY-MM-DD. */
+  readonly untilOn: string;
 }
 
 /** @param index number of the case, from 0; the same in every run with this seed and these units */
-export function drawCase({ seed, units }: Wanted, index: number): DrawnCase {
+export function drawCase({ seed, units, untilOn }: Wanted, index: number): DrawnCase {
   const chance = (purpose: string): Chance => chanceOf(seed, index, purpose);
   const unit = chance('unit').pick(units.map((value) => ({ value, weight: value.share })));
-  const beginMs = drawBegin(unit, chance('day'));
+  const beginMs = drawBegin(unit, untilOn, chance('day'));
   const operator = drawOperator(unit, beginMs, chance('operator'));
   const lesion = drawLesion(chance('lesion'));
   const procedure = drawProcedure(
@@ -58,7 +60,7 @@ export function drawCase({ seed, units }: Wanted, index: number): DrawnCase {
     chance('procedure'),
   );
   return {
-    name: `${seed}-${String(index).padStart(7, '0')}`,
+    name: caseName(seed, index),
     unit,
     set: 1 + Math.floor(index / CASES_OF_A_SET),
     operator,
@@ -72,8 +74,8 @@ export function drawCase({ seed, units }: Wanted, index: number): DrawnCase {
 }
 
 /** A working day of the span and an hour of it; the last day is left for the message itself. */
-function drawBegin({ offsetHours }: InventedUnit, chance: Chance): number {
-  const days = (Date.parse(LAST_DAY) - Date.parse(FIRST_DAY)) / DAY_MS - 2;
+function drawBegin({ offsetHours }: InventedUnit, untilOn: string, chance: Chance): number {
+  const days = (Date.parse(untilOn) - Date.parse(FIRST_DAY)) / DAY_MS - 2;
   const day = Date.parse(FIRST_DAY) + chance.whole(0, days) * DAY_MS;
   const weekday = new Date(day).getUTCDay();
   const back = weekday === 0 ? 2 : weekday === 6 ? 1 : 0;

@@ -4,7 +4,6 @@ import { drawCase, type Wanted } from './drawn-case.js';
 import { DAY_MS, startOfDay } from './instants.js';
 import { leaveOut } from './leave-out.js';
 import { LEFT_OUT } from './missing.table.js';
-import { LAST_DAY } from './units.table.js';
 import { writeCase } from './write-case.js';
 import { writeEvents } from './write-events.js';
 import { writeFollowUp } from './write-examinations.js';
@@ -19,14 +18,14 @@ export interface SyntheticMessage {
 
 /**
  * All messages that the unit has sent of an invented case, in the order in which it sent them: the
- * same in every run with the same seed and units.
+ * same in every run with the same seed, units and last day.
  *
  * @param index number of the case, from 0
  */
 export function syntheticCase(wanted: Wanted, index: number): readonly SyntheticMessage[] {
   const drawn = drawCase(wanted, index);
   const course = drawCourse(drawn);
-  const lastMs = startOfDay(LAST_DAY, drawn.unit.offsetHours) + DAY_MS;
+  const lastMs = startOfDay(wanted.untilOn, drawn.unit.offsetHours) + DAY_MS;
   const followUp = writeFollowUp(drawn, course, lastMs);
   const missing = drawn.chance('missing');
   // One hand leaves the same out of every revision of a report.

@@ -15,7 +15,7 @@ import type { PipelineSettings } from './settings.js';
 /** Who writes these messages; no case belongs to it. */
 const OURSELVES = 'dissection-records';
 /** Why most of them are written. */
-const TIME_PASSED = 'time-passed';
+export const TIME_PASSED = 'time-passed';
 const CASES_AT_ONCE = 100;
 
 /** What came of a look for cases that time has changed. */

@@ -13,7 +13,7 @@ export { fillFollowUps } from './fill-follow-ups.js';
 export type * from './follow-up-ports.js';
 export type * from './follow-ups.js';
 export { listFollowUps, readFollowUp } from './list-follow-ups.js';
-export { siteMarkOf } from './naming.js';
+export { caseIdOf, siteMarkOf } from './naming.js';
 export { kindOf } from './parse-record-message.js';
 export type * from './ports.js';
 export { prepareStored } from './prepare.js';
@@ -24,6 +24,13 @@ export {
   type UnplacedVisit,
 } from './propose-days.js';
 export { type Reassessed, type ReassessOptions, reassess } from './reassess.js';
+export {
+  type FactsChecked,
+  type FactsStore,
+  recomputeFacts,
+  type StoredFacts,
+} from './recompute-facts.js';
 export { allRules } from './rules.js';
 export type * from './service.js';
 export type { PipelineSettings } from './settings.js';
+export { type CaseToStore, takeIn } from './take-in.js';

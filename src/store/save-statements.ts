@@ -23,7 +23,8 @@ export interface Arrival {
   readonly why?: string;
 }
 
-const ENTRY_COLUMNS =
+/** Columns of a message in the journal, in the order of `arrivalValues`. */
+export const ENTRY_COLUMNS =
   'case_id, kind, source, natural_key, revision, sent_at, hash, bytes, received_at';
 
 /** Places of `arrivalValues`, counted from the first: when it came, the event, which message. */
@@ -31,7 +32,8 @@ const RECEIVED_AT = 8;
 const EVENT = 9;
 const WHICH = 10;
 
-const arrivalValues = ({ entry, event, why }: Arrival): readonly unknown[] => [
+/** A message, the event of its coming, and which message it was. */
+export const arrivalValues = ({ entry, event, why }: Arrival): readonly unknown[] => [
   entry.caseId,
   entry.kind,
   entry.source,

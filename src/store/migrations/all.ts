@@ -9,6 +9,7 @@ import { passingTime } from './0007-passing-time.js';
 import { followUps } from './0008-follow-ups.js';
 import { outcomeFacts } from './0009-outcome-facts.js';
 import { feeds } from './0010-feeds.js';
+import { inventedCases } from './0011-invented-cases.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -22,6 +23,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0008-follow-ups': followUps,
   '0009-outcome-facts': outcomeFacts,
   '0010-feeds': feeds,
+  '0011-invented-cases': inventedCases,
 };
 
 /** Reads no disk: the migrations are part of the program. */
