@@ -1,0 +1,197 @@
+import { createHash } from 'node:crypto';
+import { type DefaultTreeAdapterTypes, parse } from 'parse5';
+import { describe, expect, it } from 'vitest';
+import { CAUTION } from '../../src/kernel/index.js';
+import { QUALITY_REPORT_POLICY, renderQualityReport } from '../../src/pages/index.js';
+import { EMPTY_REPORT, REPORT } from './report-samples.js';
+import { HARM } from './samples.js';
+
+type Element = DefaultTreeAdapterTypes.Element;
+type Child = DefaultTreeAdapterTypes.ChildNode;
+
+const isElement = (node: Child): node is Element => 'tagName' in node;
+
+const below = (nodes: readonly Child[]): readonly Element[] =>
+  nodes.filter(isElement).flatMap((node) => [node, ...below(node.childNodes)]);
+
+const words = (node: Child): string =>
+  'value' in node ? node.value : isElement(node) ? node.childNodes.map(words).join('') : '';
+
+const attribute = (node: Element, name: string): string | undefined =>
+  node.attrs.find((found) => found.name === name)?.value;
+
+/** Parses as the HTML standard says, and keeps each parse error. */
+function read(html: string) {
+  const errors: string[] = [];
+  const document = parse(html, { onParseError: ({ code }) => errors.push(code) });
+  const elements = below(document.childNodes);
+  const named = (...names: string[]) => elements.filter(({ tagName }) => names.includes(tagName));
+  return { errors, elements, named, mode: document.mode };
+}
+
+/** What a page has that a policy without scripts and style attributes would stop. */
+const stopped = (elements: readonly Element[]): readonly string[] =>
+  elements.flatMap(({ tagName, attrs }) => [
+    ...(/^(script|img|link|iframe|object|embed|form|base)$/.test(tagName) ? [tagName] : []),
+    ...attrs.flatMap(({ name, value }) =>
+      /^(on|style$|src)/.test(name) || (name === 'href' && !value.startsWith('#')) ? [name] : [],
+    ),
+  ]);
+
+/** Headings that skip a level, or a beginning other than the first. */
+const skipped = (levels: readonly number[]): readonly number[] =>
+  levels.filter((level, i) => level > (levels[i - 1] ?? 0) + 1);
+
+describe.each([
+  ['full', REPORT],
+  ['empty', EMPTY_REPORT],
+])('a quality report, %s', (_, report) => {
+  const { errors, elements, named, mode } = read(renderQualityReport(report));
+
+  it('is HTML without a parse error, in no-quirks mode and a told language', () => {
+    expect(errors).toEqual([]);
+    expect(mode).toBe('no-quirks');
+    expect(named('html').map((node) => attribute(node, 'lang'))).toEqual(['en']);
+    expect(named('main')).toHaveLength(1);
+  });
+
+  it('has one title and headings in order (WCAG 2.1, 1.3.1)', () => {
+    const levels = named('h1', 'h2', 'h3', 'h4').map(({ tagName }) => Number(tagName.slice(1)));
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    expect(skipped(levels)).toEqual([]);
+  });
+
+  it('has ids once, and each reference and link finds its own', () => {
+    const ids = elements.flatMap((node) => attribute(node, 'id') ?? []);
+    expect(new Set(ids).size).toBe(ids.length);
+    const wanted = elements.flatMap((node) => [
+      ...(attribute(node, 'aria-labelledby')?.split(' ') ?? []),
+      ...(attribute(node, 'href')?.startsWith('#') ? [attribute(node, 'href')?.slice(1)] : []),
+    ]);
+    expect(wanted.filter((id) => id !== undefined && !ids.includes(id))).toEqual([]);
+    expect(wanted.length).toBeGreaterThan(5);
+  });
+
+  it('has no script, no style attribute and nothing from elsewhere', () => {
+    expect(stopped(elements)).toEqual([]);
+  });
+
+  it('has one style element, which the policy allows by its hash (CSP 3, 8.3)', () => {
+    const [style, ...more] = named('style');
+    const text = style === undefined ? '' : words(style);
+    const hash = createHash('sha256').update(text, 'utf8').digest('base64');
+    expect(more).toEqual([]);
+    expect(QUALITY_REPORT_POLICY).toContain(`style-src 'sha256-${hash}'`);
+    expect(QUALITY_REPORT_POLICY.startsWith("default-src 'none'; ")).toBe(true);
+  });
+
+  it('has tables whose columns and rows have heads and as many cells', () => {
+    for (const table of named('table')) {
+      const rows = below(table.childNodes).filter(({ tagName }) => tagName === 'tr');
+      const widths = rows.map((row) =>
+        row.childNodes
+          .filter(isElement)
+          .reduce((sum, cell) => sum + Number(attribute(cell, 'colspan') ?? 1), 0),
+      );
+      expect(new Set(widths).size).toBe(1);
+      for (const row of rows) {
+        expect(row.childNodes.filter(isElement)[0]?.tagName).toBe('th');
+      }
+      expect(below(table.childNodes).map(({ tagName }) => tagName)).toContain('caption');
+    }
+  });
+
+  it('says the caution', () => {
+    expect(named('li').map(words)).toContain(CAUTION);
+  });
+});
+
+describe('what the checks of the report look for', () => {
+  it('finds what a policy would stop', () => {
+    const html = `<!DOCTYPE html><title>a</title><p style="color:red" onclick="x()"><a href="//x">a</a><script></script>`;
+    expect(stopped(read(html).elements)).toEqual(['style', 'onclick', 'href', 'script']);
+  });
+
+  it('finds a heading that skips a level, and broken HTML', () => {
+    expect(skipped([1, 3, 2])).toEqual([3]);
+    expect(skipped([2])).toEqual([2]);
+    expect(read('<p></b>').errors).toContain('missing-doctype');
+  });
+});
+
+describe('the tables of a report', () => {
+  const { named } = read(renderQualityReport(REPORT));
+  const tables = named('table').map((table) => ({
+    caption: below(table.childNodes)
+      .filter((node) => node.tagName === 'caption')
+      .map(words)[0],
+    heads: below(table.childNodes)
+      .filter((node) => attribute(node, 'scope') === 'col')
+      .map(words),
+    rows: below(table.childNodes)
+      .filter(({ tagName }) => tagName === 'tr')
+      .map((row) => row.childNodes.filter(isElement).map(words)),
+  }));
+  const rows = (caption: string) => tables.find((table) => table.caption === caption)?.rows ?? [];
+
+  it('name the method of the interval', () => {
+    const heads = tables.find(({ caption }) => caption === 'En bloc')?.heads;
+    expect(heads?.[2]).toBe('95 % interval (Wilson score)');
+  });
+
+  it('give rate, interval, count, n, missing and open of 81 in 263 (Newcombe 1998)', () => {
+    expect(rows('En bloc')[1]).toEqual([
+      'all cases',
+      '30.8 %',
+      '25.5 to 36.6 %',
+      '81',
+      '263',
+      '4',
+      '7',
+    ]);
+  });
+
+  it('say what is not shown, and what has no rate, without a number', () => {
+    expect(rows('En bloc').slice(2)).toEqual([
+      ['By group'],
+      ['organ colon', 'not shown: small numbers'],
+      ['organ not told (too few cases to compare)', 'no rate', '–', '–', '0', '2', '1'],
+      ['By period'],
+      ['2025', '30.8 %', '25.5 to 36.6 %', '81', '263', '4', '7'],
+      ['2026', 'not shown: small numbers'],
+    ]);
+  });
+
+  it('say which numbers are small, to those who may see them', () => {
+    expect(rows('Bleeding')[1]?.[1]).toBe('0.5 % (small number)');
+  });
+
+  it('give the middle of quantities with their unit', () => {
+    const speed = rows('Speed of the dissection')[1];
+    expect(speed).toEqual(['all cases', '9.3', '7.0 to 12.1', 'cm²/h', '250', '13']);
+  });
+
+  it('tell where first checks stand', () => {
+    const checks = rows('First check after the resection');
+    expect(checks.slice(1).map(([, number]) => number)).toEqual([
+      '150',
+      '20',
+      '30',
+      '12',
+      '3',
+      '9',
+      '16',
+    ]);
+  });
+});
+
+describe('texts in a report that would do harm', () => {
+  it('stay text', () => {
+    const { named, elements } = read(renderQualityReport({ ...REPORT, title: HARM, unit: HARM }));
+    const title = HARM.replace('\u0000', '\ufffd');
+    expect(named('title').map(words)[0]).toBe(title);
+    expect(named('h1').map(words)).toEqual([title]);
+    expect(named('dd').map(words)[0]).toBe(title);
+    expect(stopped(elements)).toEqual([]);
+  });
+});
