@@ -54,6 +54,8 @@ const work: Work = {
   reassess: async (options, tell) =>
     (await import('./reassess-records.js')).reassessRecords(options, tell, world.err),
   followUps: async (read) => (await import('./follow-up-lists.js')).readFollowUps(read, world.err),
+  verifyFacts: async (options, tell) =>
+    (await import('./verify-facts.js')).verifyFacts(options, tell, world.err),
   serve: async () => (await import('./run-service.js')).runService(world.err),
   printConfig: async () => (await import('./run-service.js')).printConfig(world.out, world.err),
   keys,

@@ -6,6 +6,7 @@ import { keys } from './keys-command.js';
 import { reassess } from './reassess-command.js';
 import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
+import { verify } from './verify-command.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
 const COMMANDS: Readonly<Record<string, Command>> = {
@@ -16,6 +17,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   rule,
   'follow-ups': followUps,
   reassess,
+  verify,
   keys,
 };
 
@@ -31,6 +33,7 @@ Commands:
   rule        list the clinical rules, show one with its sources, or ask it
   follow-ups  list what plans ask for, say why, propose days, forecast the load
   reassess    show which kept cases the present rules judge otherwise, and judge them anew
+  verify      say whether the facts for counting are what the journal says
   keys        add, list and revoke API keys
 
   --help, --version; COMMAND --help says more.

@@ -4,6 +4,7 @@ import type {
   AssessedRecord,
   DryRun,
   ExpectedLoad,
+  FactsChecked,
   FollowUp,
   FollowUpQuery,
   Proposal,
@@ -50,6 +51,11 @@ export interface Work {
    * @returns what `read` returns, or why the database cannot be had
    */
   readonly followUps: (read: (lists: FollowUpLists) => Promise<ExitCode>) => Promise<ExitCode>;
+  /** Makes the facts of every case of the configured database again; tells of each. */
+  readonly verifyFacts: (
+    options: { readonly repair: boolean },
+    tell: (one: FactsChecked) => void,
+  ) => Promise<ExitCode>;
   /** Runs until it is told to stop. */
   readonly serve: () => Promise<ExitCode>;
   /** Shows the configuration without secrets. */

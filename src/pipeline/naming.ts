@@ -13,6 +13,7 @@ type Purpose =
   | 'search-patient'
   | 'search-session'
   | 'pseudonym'
+  | 'operator-in-outcomes'
   | 'site';
 
 /**
@@ -27,6 +28,11 @@ export function keyed(secret: string, purpose: Purpose, { system, value }: Ident
 /** Tells one site secret from another without telling the secret. */
 export function siteMarkOf(secret: string): string {
   return keyed(secret, 'site', { system: '', value: '' });
+}
+
+/** Who dissected, as the facts for outcomes name them: nothing else is keyed like this. */
+export function operatorInOutcomes(secret: string, operator: Identified): string {
+  return keyed(secret, 'operator-in-outcomes', operator);
 }
 
 /** The opaque id under which a case is kept and named to others. */

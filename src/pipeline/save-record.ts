@@ -7,10 +7,10 @@ import {
   presentOf,
   type RecordMessage,
   type RecordVersion,
-  toFacts,
 } from '../record/index.js';
 import { type Before, changedText } from './changed-text.js';
-import { keyed, searchKeysOf } from './naming.js';
+import { factsOf } from './facts-of.js';
+import { searchKeysOf } from './naming.js';
 import type { CaseJournal } from './ports.js';
 import { rowsOfFollowUps } from './rows-of-follow-ups.js';
 import type { PipelineSettings } from './settings.js';
@@ -65,7 +65,7 @@ async function saveState(
     version: JSON.stringify(version),
     ...(changed === undefined ? {} : { changed }),
     ...(deadline === undefined ? {} : { deadlineAt: deadline.at }),
-    facts: toFacts({ version, now }, (identifier) => keyed(secret, 'pseudonym', identifier)),
+    facts: factsOf(version, now, secret),
     searchKeys: searchKeysOf(secret, fields),
     followUps: rowsOfFollowUps(version, fields, secret),
   });

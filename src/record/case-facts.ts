@@ -11,7 +11,7 @@ export interface CaseFacts extends IndicatorWords {
   readonly unit: string | null;
   readonly organ: string;
   readonly site: string | null;
-  /** Keyed pseudonym of the operator. */
+  /** Keyed pseudonym of the operator, for outcomes alone. */
   readonly operator: string;
   readonly traineePercent: number | null;
   /** Instant with offset. */

@@ -14,11 +14,14 @@ const DECIMALS = 3;
 /**
  * The flat row of a record version.
  *
- * @param pseudonym makes a keyed pseudonym of an identifier
+ * @param pseudonym makes a keyed pseudonym of an identifier, another one for each use of it
  */
 export function toFacts(
   { version, now }: Pick<RecordView, 'version' | 'now'>,
-  pseudonym: (identifier: { readonly system: string; readonly value: string }) => string,
+  pseudonym: (
+    identifier: { readonly system: string; readonly value: string },
+    of: 'operator' | 'unit',
+  ) => string,
 ): CaseFacts {
   const { fields } = now.esdCase;
   const { assessment, reports, withdrawal } = now;
@@ -28,10 +31,10 @@ export function toFacts(
     caseId: version.caseId,
     state: version.state,
     source: fields.source,
-    unit: fields.unit === undefined ? null : pseudonym(fields.unit),
+    unit: fields.unit === undefined ? null : pseudonym(fields.unit, 'unit'),
     organ: lesion.organ,
     site: lesion.site ?? null,
-    operator: pseudonym(team.operator),
+    operator: pseudonym(team.operator, 'operator'),
     traineePercent: team.traineePercent ?? null,
     scopeInAt: times.scopeInAt,
     resectionOutcome: resection.outcome,

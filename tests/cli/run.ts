@@ -61,6 +61,7 @@ export async function run(
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
     reassess: () => Promise.resolve(0),
     followUps: () => Promise.resolve(3),
+    verifyFacts: () => Promise.resolve(0),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),
     keys: {
