@@ -1,6 +1,11 @@
 import type { Clock } from './delivery/index.js';
 import type { Log } from './http/index.js';
-import { type PipelineSettings, type RecordStore, tellTime } from './pipeline/index.js';
+import {
+  fillFollowUps,
+  type PipelineSettings,
+  type RecordStore,
+  tellTime,
+} from './pipeline/index.js';
 
 /** What looking at the clock for the records needs. */
 export interface PassingTimeDeps {
@@ -28,7 +33,8 @@ const DAY_MS = 24 * 60 * 60_000;
 /**
  * Tells the records how late it is, hourly: of several programs on one database one does it, and a
  * case whose deadline has not come is not touched. Once a day it says in the log how many cases
- * have not come though messages about them have waited longer than the unit allows.
+ * have not come though messages about them have waited longer than the unit allows. After an upgrade
+ * the first look fills the list of follow-ups with the cases of before.
  */
 export function createPassingTime(deps: PassingTimeDeps): PassingTime {
   const { clock, chance, store, log } = deps;
@@ -38,7 +44,10 @@ export function createPassingTime(deps: PassingTimeDeps): PassingTime {
 
   const look = async (): Promise<void> => {
     try {
-      await store.alone(() => lookAlone(deps));
+      await store.alone(async () => {
+        await fillList(deps, () => !isOver);
+        await lookAlone(deps);
+      });
     } catch (error) {
       log.warn({ event: 'time-not-told', err: error });
     }
@@ -69,6 +78,17 @@ async function lookAlone({ store, settings, clock, log }: PassingTimeDeps): Prom
   const count = await store.countWaiting(instant(now - settings.unit.waitingCaseDays * DAY_MS));
   if (count > 0 && (await store.dailyTurn('waiting-case-overdue', at))) {
     log.warn({ event: 'waiting-case-overdue', count });
+  }
+}
+
+async function fillList(
+  { store, settings, log }: PassingTimeDeps,
+  mayGoOn: () => boolean,
+): Promise<void> {
+  const { filled, failed } = await fillFollowUps({ store, settings }, mayGoOn);
+  if (filled > 0) log.info({ event: 'follow-ups-filled', count: filled });
+  for (const { caseId, error } of failed) {
+    log.error({ event: 'follow-ups-not-filled', caseId, err: error });
   }
 }
 

@@ -27,12 +27,17 @@ const wholeText = (from: number, to: number) => {
     .meta({ title: whole.meta()?.title ?? '' });
 };
 
-const wordsText = <const T extends readonly [string, ...string[]]>(words: T) =>
-  z
-    .string()
-    .transform((text) => text.split(','))
-    .pipe(z.array(oneOf(words)).refine((list) => new Set(list).size === list.length))
-    .meta({ title: `words with a comma between them, each at most once: ${words.join(', ')}` });
+/** Words with a comma between them, each at most once. */
+const wordsText = <const T extends readonly [string, ...string[]]>(words: T) => {
+  const title = `words with a comma between them, each at most once: ${words.join(', ')}`;
+  const listed = (text: string): readonly T[number][] =>
+    text.split(',').flatMap((part) => words.filter((word) => word === part));
+  const isList = (text: string): boolean => {
+    const parts = text.split(',');
+    return listed(text).length === parts.length && new Set(parts).size === parts.length;
+  };
+  return z.string().refine(isList, title).transform(listed).meta({ title });
+};
 
 const token = (from: string) =>
   z

@@ -1,0 +1,267 @@
+import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import { createService } from '../../src/pipeline/index.js';
+import { createRecordStore } from '../../src/store/index.js';
+import { faultsOf } from '../calendar/grammar.js';
+import { readByIcalJs, readByNodeIcal } from '../calendar/readers.js';
+import { testDatabase } from '../support/database.js';
+import { EXAMPLES } from '../support/example-messages.js';
+import { jsonOf, type RunningApp, runApp, stopApps } from './running-app.js';
+
+/* The routes of follow-ups over the real service and a real PostgreSQL, filled with the examples. */
+
+const SETTINGS = {
+  unit: DEFAULT_UNIT_SETTINGS,
+  secret: 'a-secret-of-the-tests-that-is-long-enough',
+  softwareVersion: '0',
+};
+let now = '2027-06-01T10:00:00.000Z';
+const test = await testDatabase();
+const database = await test.open();
+const service = createService({
+  store: createRecordStore(database),
+  settings: SETTINGS,
+  now: () => now,
+});
+const caseIds = new Set<string>();
+for (const { kind, bytes } of EXAMPLES) {
+  const receipt = await service.receive(kind, bytes, {});
+  if (receipt.kind === 'accepted') caseIds.add(receipt.receipt.caseId);
+}
+
+let app: RunningApp;
+beforeEach(async () => {
+  now = '2027-06-01T10:00:00.000Z';
+  app = await runApp({ service });
+});
+afterEach(stopApps);
+afterAll(stopApps);
+
+const ask = (path: string) => app.get(path, { role: 'scheduler' });
+
+interface Shown {
+  readonly id: string;
+  readonly overdue: boolean;
+  readonly item: Readonly<Record<string, unknown>>;
+}
+
+async function listed(query: string, role: 'scheduler' | 'records-team' = 'scheduler') {
+  const response = await app.get(`/follow-ups?${query}`, { role });
+  expect(response.status).toBe(200);
+  const { followUps, ...rest } = await jsonOf(response);
+  if (!Array.isArray(followUps)) throw new TypeError('no list');
+  return { followUps: followUps as readonly Shown[], ...rest };
+}
+
+const EVERY_STATE = 'state=provisional,open,to-confirm,done,superseded,revoked&limit=500';
+
+describe('the list of follow-ups', () => {
+  it('has every item of every plan, once', async () => {
+    const { followUps, next } = { next: undefined, ...(await listed(EVERY_STATE)) };
+    expect(next).toBeUndefined();
+    const plans = await Promise.all([...caseIds].map((id) => service.readCase(id, {})));
+    const items = plans.flatMap((view) => (view && 'plan' in view ? view.plan.items : []));
+    expect(items.length).toBeGreaterThan(30);
+    expect(followUps.length).toBe(items.length);
+    expect(new Set(followUps.map(({ id }) => id)).size).toBe(items.length);
+  });
+
+  it('comes in pages that together are the whole', async () => {
+    const whole = (await listed(EVERY_STATE)).followUps.map(({ id }) => id);
+    const ids: string[] = [];
+    let query = EVERY_STATE.replace('500', '7');
+    for (;;) {
+      const page = { next: undefined, ...(await listed(query)) };
+      ids.push(...page.followUps.map(({ id }) => id));
+      if (page.next === undefined) break;
+      query = `${EVERY_STATE.replace('500', '7')}&after=${page.next}`;
+    }
+    expect(ids).toEqual(whole);
+  });
+
+  it('tells nothing anew after its cursor, and one follow-up by its id', async () => {
+    const { followUps, cursor } = { cursor: '', ...(await listed('limit=1')) };
+    const changes = await listed(`since=${cursor}`);
+    expect(changes.followUps.length).toBeLessThanOrEqual(100);
+    const [first] = followUps;
+    const response = await ask(`/follow-ups/${first?.id}`);
+    expect(await response.json()).toEqual(first);
+  });
+
+  it('has what is overdue today, and all of it is', async () => {
+    const { followUps } = await listed('due=overdue&limit=500');
+    expect(followUps.length).toBeGreaterThan(0);
+    expect(followUps.every(({ overdue }) => overdue)).toBe(true);
+    const others = (await listed('limit=500')).followUps.filter(({ overdue }) => overdue);
+    expect(others.map(({ id }) => id)).toEqual(followUps.map(({ id }) => id));
+  });
+
+  it.each(['00000000-0000-8000-8000-000000000000', 'not-an-id', '%27%3B'])(
+    'has no follow-up %s',
+    async (id) => {
+      const response = await ask(`/follow-ups/${id}`);
+      expect(response.status).toBe(404);
+      expect((await jsonOf(response))['type']).toMatch(/\/not-found$/);
+    },
+  );
+});
+
+describe('a query that breaks rules', () => {
+  it('is refused with every problem at once, each naming its parameter, none its value', async () => {
+    const canary = 'EX-CANARY';
+    const response = await ask(
+      `/follow-ups?from=${canary}&state=open,${canary}&limit=0&booked=perhaps&route=upper&route=lower`,
+    );
+    expect(response.status).toBe(400);
+    const text = await response.text();
+    expect(text).not.toContain(canary);
+    const { type, errors } = JSON.parse(text);
+    expect(type).toMatch(/\/invalid-query$/);
+    const named = errors.map(({ pointer, rule }: Record<string, string>) => `${pointer} ${rule}`);
+    expect(named.sort()).toEqual([
+      '/booked not-in-list',
+      '/from bad-format',
+      '/limit out-of-range',
+      '/route repeated-parameter',
+      '/state bad-format',
+    ]);
+  });
+
+  it.each([
+    ['since=bm90LWEtY3Vyc29y', '/since', 'bad-format'],
+    ['after=bm90LWEtY3Vyc29y', '/after', 'bad-format'],
+  ])('%s is no token of ours', async (query, pointer, rule) => {
+    const response = await ask(`/follow-ups?${query}`);
+    expect(response.status).toBe(400);
+    expect((await jsonOf(response))['errors']).toMatchObject([{ pointer, rule }]);
+  });
+
+  it('is gone with a cursor of another database', async () => {
+    const text = 'c|11111111-2222-4333-8444-555555555555|7|';
+    const response = await ask(`/follow-ups?since=${Buffer.from(text).toString('base64url')}`);
+    expect(response.status).toBe(410);
+    expect((await jsonOf(response))['type']).toMatch(/\/cursor-gone$/);
+  });
+});
+
+async function newFeed(wish: object = {}) {
+  const response = await app.post(
+    '/follow-ups/feeds',
+    JSON.stringify({ schema: 'feed/1', ...wish }),
+    { role: 'scheduler' },
+  );
+  expect(response.status).toBe(201);
+  const { id, path, expiresAt } = await jsonOf(response);
+  return { id: String(id), path: String(path), expiresAt };
+}
+
+/** Calendars send no key. */
+const subscribe = (path: string, headers: Readonly<Record<string, string>> = {}) =>
+  fetch(`${app.url}${path}`, { headers });
+
+describe('a calendar feed', () => {
+  it('is read by two readers of others as the same events, and breaks no rule of RFC 5545', async () => {
+    const { path } = await newFeed();
+    const response = await subscribe(path);
+    expect(response.status).toBe(200);
+    expect(response.headers.get('content-type')).toBe('text/calendar; charset=utf-8');
+    const stream = await response.text();
+    expect(faultsOf(new TextEncoder().encode(stream))).toEqual([]);
+    const events = readByIcalJs(stream);
+    expect(events.length).toBeGreaterThan(10);
+    const byUid = (a: { uid: string }, b: { uid: string }) => (a.uid < b.uid ? -1 : 1);
+    expect([...readByNodeIcal(stream)].sort(byUid)).toEqual([...events].sort(byUid));
+  });
+
+  it('has the windows of open examinations, under the ids of the list', async () => {
+    const { path } = await newFeed({ route: 'upper' });
+    const events = readByIcalJs(await (await subscribe(path)).text());
+    const open = (await listed('state=open&kind=endoscopy&route=upper&limit=500')).followUps;
+    expect(open.length).toBeGreaterThan(3);
+    const tentative = events.filter(({ status }) => status === 'TENTATIVE');
+    const wanted = open.map(({ id, item }) => {
+      const { earliest } = (item['proposed'] ?? item['due']) as { readonly earliest: string };
+      return `${id}@dissection-records.example ${earliest}`;
+    });
+    const toConfirm = await listed('state=to-confirm&kind=endoscopy&route=upper&limit=500');
+    expect(tentative.length).toBe(open.length + toConfirm.followUps.length);
+    expect(tentative.map(({ uid, start }) => `${uid} ${start}`)).toEqual(
+      expect.arrayContaining(wanted),
+    );
+  });
+
+  it('is the same octets while nothing changes, and then is not sent again', async () => {
+    const { path } = await newFeed();
+    const first = await subscribe(path);
+    const etag = first.headers.get('etag') ?? '';
+    await first.text();
+    for (const tag of [etag, `W/${etag}`, `"x", ${etag}`]) {
+      const again = await subscribe(path, { 'if-none-match': tag });
+      expect(again.status).toBe(304);
+      expect(await again.text()).toBe('');
+      expect(again.headers.get('etag')).toBe(etag);
+    }
+    expect((await subscribe(path, { 'if-none-match': '"x"' })).status).toBe(200);
+  });
+
+  it('names nothing after it was revoked, for good', async () => {
+    const { id, path } = await newFeed();
+    const revoke = () => app.post(`/follow-ups/feeds/${id}/revoke`, null, { role: 'scheduler' });
+    const revoked = await revoke();
+    expect(revoked.status).toBe(200);
+    const { revokedAt } = await jsonOf(revoked);
+    now = '2027-06-02T10:00:00.000Z';
+    expect(await jsonOf(await revoke())).toMatchObject({ revokedAt });
+    const response = await subscribe(path);
+    expect(response.status).toBe(404);
+    expect((await jsonOf(response))['type']).toMatch(/\/not-found$/);
+  });
+
+  it('is over on its day, after a year unless another time was wished', async () => {
+    const { expiresAt } = await newFeed();
+    expect(expiresAt).toBe('2028-05-31T10:00:00.000Z');
+    const { path } = await newFeed({ expiresInDays: 2 });
+    now = '2027-06-03T09:59:59.999Z';
+    expect((await subscribe(path)).status).toBe(200);
+    now = '2027-06-03T10:00:00.000Z';
+    expect((await subscribe(path)).status).toBe(404);
+  });
+
+  it.each([
+    `/follow-ups/feeds/${'A'.repeat(43)}.ics`,
+    '/follow-ups/feeds/x.ics',
+    '/follow-ups/feeds/..ics',
+  ])('is not found at %s', async (path) => {
+    expect((await subscribe(path)).status).toBe(404);
+  });
+
+  it('keeps its secret in no list, no table and no log line', async () => {
+    const { id, path } = await newFeed();
+    const token = /feeds\/(.+)[.]ics$/.exec(path)?.[1] ?? '';
+    expect(Buffer.from(token, 'base64url').length).toBe(32);
+    await subscribe(path);
+    await subscribe(path.replace('.ics', ''));
+    await subscribe(`${path}?secret=${token}`);
+    const list = await (await ask('/follow-ups/feeds')).text();
+    expect(list).toContain(id);
+    const { rows } = await database.pool.query('select feeds::text as text from feeds');
+    const kept = [list, ...rows.map(({ text }) => text), ...app.logLines()].join('\n');
+    expect(kept).not.toContain(token);
+    expect(app.logLines().join('\n')).toContain('/follow-ups/feeds/:token.ics');
+  });
+
+  it('is refused with each problem named', async () => {
+    const wish = { schema: 'feed/1', expiresInDays: 900, note: 'EX-CANARY' };
+    const response = await app.post('/follow-ups/feeds', JSON.stringify(wish), {
+      role: 'scheduler',
+    });
+    expect(response.status).toBe(422);
+    const text = await response.text();
+    expect(text).not.toContain('EX-CANARY');
+    const { errors } = JSON.parse(text);
+    expect(errors.map(({ rule }: { rule: string }) => rule).sort()).toEqual([
+      'out-of-range',
+      'unknown-field',
+    ]);
+  });
+});
