@@ -22,6 +22,7 @@ const MAY_IMPORT = {
     'statistics',
     'assessment',
     'surveillance',
+    'capacity',
     'outcomes',
     'record',
     'mapping',
@@ -32,7 +33,7 @@ const MAY_IMPORT = {
   http: ['kernel', 'contract', 'outcomes', 'pages', 'pipeline'],
   sandbox: ['kernel'],
   config: ['kernel', 'contract', 'delivery', 'http'],
-  cli: ['kernel', 'references', 'contract', 'rules', 'outcomes', 'pages', 'pipeline'],
+  cli: ['kernel', 'references', 'contract', 'rules', 'capacity', 'outcomes', 'pages', 'pipeline'],
 };
 
 // Which packages a folder may use. Absent: none. Node's own modules are for the shell alone.

@@ -1,4 +1,5 @@
 import { assignPlaces } from '../../src/capacity/index.js';
+import { type FollowUp, proposeDays } from '../../src/pipeline/index.js';
 import {
   dayNumber,
   type Instance,
@@ -8,6 +9,7 @@ import {
 } from '../../tests/capacity/instances.js';
 import { asOneProgramme, bestByLinearProgramme } from '../../tests/capacity/linear-programme.js';
 import { rankOf } from '../../tests/capacity/plan-rank.js';
+import { madeFollowUp } from '../../tests/support/made-follow-ups.js';
 import { isNoisy, machine, quiet } from './machine.js';
 import { ratio, showRatio } from './ratio.js';
 
@@ -17,6 +19,7 @@ const WARM_UP_ROUNDS = 2;
 /** The items and places of a large unit in three years, and a part that the library can do. */
 const WHOLE = { items: 5000, places: 20_000 };
 const PART = { items: 1000, places: 4000 };
+const PATIENTS = 4000;
 const PERIOD_DAYS = 1095;
 const WINDOW_DAYS = 90;
 const PLACES_A_SESSION = 10;
@@ -37,7 +40,8 @@ const LOADS: readonly Load[] = [
 
 /**
  * CPU of giving items to places against linear programming (HiGHS) on a fifth of them, and on the
- * same fifth. Before it is timed, both must find plans of the same worth there.
+ * same fifth; and of a whole proposal, visits included, against giving places alone. Before it is
+ * timed, ours and the library must find plans of the same worth on the fifth.
  */
 export async function benchCapacity(): Promise<readonly string[]> {
   await quiet();
@@ -58,32 +62,43 @@ function measured(load: Load): readonly string[] {
     throw new Error(`the plans for "${load.name}" are not worth the same`);
   }
   const programme = asOneProgramme(part);
-  const times: Record<'whole' | 'part' | 'library', number[]> = {
+  const followUps = followUpsOf(whole);
+  const times: Record<'whole' | 'visits' | 'part' | 'library', number[]> = {
     whole: [],
+    visits: [],
     part: [],
     library: [],
   };
   for (let round = 0; round < ROUNDS + WARM_UP_ROUNDS; round += 1) {
     console.error(`${load.name}, round ${round + 1} of ${ROUNDS + WARM_UP_ROUNDS}`);
-    const [library, ours, ofWhole] = [
+    const [library, ours, ofWhole, withVisits] = [
       cpuMs(() => programme.solve()),
       cpuMs(() => assignPlaces(part.items, part.sessions)),
       cpuMs(() => assignPlaces(whole.items, whole.sessions)),
+      cpuMs(() => proposeDays(followUps, whole.sessions, dayNumber(0))),
     ];
     if (round < WARM_UP_ROUNDS) continue;
     times.library.push(library);
     times.part.push(ours);
     times.whole.push(ofWhole);
+    times.visits.push(withVisits);
   }
   const against = (ours: readonly number[]) => ratio(ours, times.library);
   return [
     showRatio(`capacity ${load.name}, all / library on a fifth`, against(times.whole), ALL),
     showRatio(`capacity ${load.name}, a fifth / library on it`, against(times.part), SAME),
+    showRatio(
+      `capacity ${load.name}, proposal with visits / all`,
+      ratio(times.visits, times.whole),
+      PROPOSAL,
+    ),
   ];
 }
 
 const ALL = { goal: 4, stretch: 1 };
 const SAME = { goal: 0.2, stretch: 0.1 };
+/** Grouping into visits leaves fewer of them, and each of them to be shown. */
+const PROPOSAL = { goal: 2, stretch: 1 };
 
 function cpuMs(work: () => unknown): number {
   const before = process.cpuUsage();
@@ -91,6 +106,18 @@ function cpuMs(work: () => unknown): number {
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1000;
 }
+
+/** The items as follow-ups of patients some of whom have two; nobody needs both routes at once. */
+const followUpsOf = ({ items }: Instance): readonly FollowUp[] =>
+  items.map(({ key, route, urgency, earliestOn, targetOn, latestOn }, i) =>
+    madeFollowUp(key, [earliestOn, targetOn, latestOn], {
+      patient: `EX-P-${i % PATIENTS}`,
+      item: {
+        route: route === 'both' ? 'upper' : route,
+        urgency: urgency === 'routine' ? urgency : 'urgent',
+      },
+    }),
+  );
 
 /** Items and sessions of a seed, the same in every run. */
 function instanceOf(size: typeof WHOLE, { dueWithin, tenths }: Load): Instance {

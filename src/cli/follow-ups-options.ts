@@ -55,13 +55,7 @@ export function readFollowUpsFlags(
   return { flags: toFlags(values), names: positionals };
 }
 
-type Values = {
-  readonly [N in Name]?: (typeof OPTIONS)[N] extends { readonly type: 'boolean' }
-    ? boolean | undefined
-    : N extends 'state'
-      ? string[] | undefined
-      : string | undefined;
-};
+type Values = ReturnType<typeof readArguments<typeof OPTIONS>>['values'];
 
 function toFlags(values: Values): FollowUpsFlags {
   const { sessions } = values;

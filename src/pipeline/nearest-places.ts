@@ -25,30 +25,41 @@ export function nearestPlaces(
   sessions: readonly Session[],
   placed: readonly Placed[],
 ): readonly (NearestPlace | undefined)[] {
-  const left = new Map<string, number>();
-  const add = (on: string, route: Route, places: number): void => {
-    const name = `${on} ${route}`;
-    left.set(name, (left.get(name) ?? 0) + places);
+  const [firstOn = ''] = sessions.map(({ on }) => on).sort();
+  const openings = new Map<string, Opening>();
+  const add = (on: string, session: Route, places: number): void => {
+    const name = `${on} ${session}`;
+    const day = openings.get(name)?.day ?? daysBetween(firstOn, on);
+    openings.set(name, { on, session, day, left: (openings.get(name)?.left ?? 0) + places });
   };
   for (const { on, route, places } of sessions) add(on, route, places);
   for (const { on, route } of placed) add(on, route, -1);
-  const days = [...new Map(sessions.map((one) => [`${one.on} ${one.route}`, one])).entries()];
-  days.sort(([a], [b]) => (a < b ? -1 : 1));
+  const names = [...openings.keys()].sort();
   return visits.map((visit) => {
+    const first = daysBetween(firstOn, visit.earliestOn);
+    const last = daysBetween(firstOn, visit.latestOn);
     let best: NearestPlace | undefined;
-    for (const [name, { on, route }] of days) {
-      if ((left.get(name) ?? 0) < 1 || !isServed(visit, route)) continue;
-      const daysOutside = outside(visit, on);
+    for (const name of names) {
+      const { on, session, day, left } = openings.get(name) ?? NONE;
+      if (left < 1 || !isServed(visit, session)) continue;
+      const daysOutside = day < first ? day - first : day - last;
       if (best !== undefined && Math.abs(best.daysOutside) <= Math.abs(daysOutside)) continue;
-      best = { on, session: route, daysOutside };
+      best = { on, session, daysOutside };
     }
     if (best !== undefined) add(best.on, best.session, -1);
     return best;
   });
 }
 
+interface Opening {
+  readonly on: string;
+  readonly session: Route;
+  /** From the first session. */
+  readonly day: number;
+  readonly left: number;
+}
+
+const NONE: Opening = { on: '', session: 'both', day: 0, left: 0 };
+
 const isServed = ({ followUps: [first] }: VisitToCome, session: Route): boolean =>
   first !== undefined && SERVES[first.item.route].some((route) => route === session);
-
-const outside = ({ earliestOn, latestOn }: VisitToCome, on: string): number =>
-  on < earliestOn ? daysBetween(earliestOn, on) : daysBetween(latestOn, on);
