@@ -15,6 +15,8 @@ export interface PassingTimeDeps {
   /** From 0 up to, not including, 1: programs that start together do not look together. */
   readonly chance: () => number;
   readonly log: Log;
+  /** What else is done at each look, and can be broken off; it says itself what it could not. */
+  readonly besides?: { look(): Promise<void>; stop(): void };
 }
 
 export interface PassingTime {
@@ -47,6 +49,7 @@ export function createPassingTime(deps: PassingTimeDeps): PassingTime {
       await store.alone(async () => {
         await fillList(deps, () => !isOver);
         await lookAlone(deps);
+        await deps.besides?.look();
       });
     } catch (error) {
       log.warn({ event: 'time-not-told', err: error });
@@ -64,6 +67,7 @@ export function createPassingTime(deps: PassingTimeDeps): PassingTime {
     stop: async () => {
       isOver = true;
       cancel();
+      deps.besides?.stop();
       await underWay;
     },
   };

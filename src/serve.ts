@@ -25,7 +25,14 @@ import { type Close, closeAll, openRecords } from './open-records.js';
 import { createPassingTime } from './passing-time.js';
 import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
 import { createSandbox, prepareSandbox } from './sandbox/index.js';
-import { createKeptMode, createOutbox, createRecordStore, type Database } from './store/index.js';
+import { createServerBookings } from './server-bookings.js';
+import {
+  createKeptMode,
+  createOutbox,
+  createRecordStore,
+  createSeenMark,
+  type Database,
+} from './store/index.js';
 
 /** A service that listens. */
 export interface Running {
@@ -81,6 +88,14 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
   const service = createService({ store, settings, now: () => new Date().toISOString() });
   const passingTime = createPassingTime({
     ...{ store, settings, log },
+    besides: createServerBookings({
+      ...{ store, settings, log },
+      client: toClient(config, fhirBase),
+      baseUrl: fhirBase,
+      identifierBase: settings.unit.identifierBase,
+      mark: createSeenMark(database),
+      clock: systemClock,
+    }),
     clock: systemClock,
     chance: Math.random,
   });
@@ -141,13 +156,15 @@ async function startSandbox(config: Config, database: Database, opened: Close[])
   return `http://127.0.0.1:${port}`;
 }
 
+function toClient({ fhir: { token } }: Config, baseUrl: string) {
+  const authorize = token === undefined ? {} : { authorize: bearerToken(token) };
+  return createFhirClient({ baseUrl, ...authorize });
+}
+
 function toTarget(config: Config, baseUrl: string, database: Database) {
-  const { token, mode, allowed, entryLimit } = config.fhir;
+  const { mode, allowed, entryLimit } = config.fhir;
   return createTarget({
-    client: createFhirClient({
-      baseUrl,
-      ...(token === undefined ? {} : { authorize: bearerToken(token) }),
-    }),
+    client: toClient(config, baseUrl),
     baseUrl,
     needs: {
       types: SENT_TYPES,

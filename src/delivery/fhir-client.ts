@@ -12,6 +12,8 @@ export interface FhirClient {
   searchPatient(patient: PatientIdentifier, signal?: AbortSignal): Promise<Answer>;
   /** `POST /<type>/_search` with form-encoded criteria */
   search(type: string, criteria: string, signal?: AbortSignal): Promise<Answer>;
+  /** `GET` of a further page of a search, by its path below the base */
+  page(path: string, signal?: AbortSignal): Promise<Answer>;
 }
 
 export interface FhirClientConfig {
@@ -62,5 +64,6 @@ export function createFhirClient(config: FhirClientConfig): FhirClient {
       send(settings, { method: 'POST', path: '', body, prefer: 'return=minimal' }, signal),
     searchPatient: (patient, signal) => search('Patient', patientSearchBody(patient), signal),
     search,
+    page: (path, signal) => send(settings, { method: 'GET', path }, signal),
   };
 }

@@ -1,4 +1,5 @@
 export type { IdentityMode } from './address.js';
+export type { FoundAppointment } from './appointment-search.js';
 export { checkBaseUrl, type TargetPermissions } from './base-url.js';
 export type { TargetNeeds } from './capability.js';
 export { type Clock, systemClock } from './clock.js';
@@ -8,7 +9,13 @@ export {
   type FhirClient,
   type FhirClientConfig,
 } from './fhir-client.js';
+export {
+  type AppointmentSearch,
+  type AppointmentsFound,
+  findAppointments,
+} from './find-appointments.js';
 export type { TargetHealth } from './gate.js';
 export type { DeliveryEvent, DeliveryLog, DeliveryLogFields } from './log.js';
 export { createTarget, type ProbeResult, type Target, type TargetConfig } from './target.js';
+export type { Failure } from './verdict.js';
 export { createWorker, type Worker, type WorkerDeps, type WorkerOptions } from './worker.js';

@@ -8,14 +8,13 @@ import { requestCode } from './follow-up-code.js';
 /**
  * Appointments of the plan, each for one request: what a scheduler told us of a booking, and, where
  * the unit wants it, a proposal for each open examination. A proposal gives no time: it asks for a
- * period. Another system's Appointment is read and never written; beside it, a proposal of ours is
- * cancelled.
+ * period. Another system's Appointment is read and never written; beside it, ours is cancelled.
  *
  * Source: FHIR R4, Appointment, rules app-2 to app-4, and code system appointmentstatus.
  */
 export function toAppointments(context: MappingContext): readonly Draft<Appointment>[] {
   return context.known.plan.items.flatMap((item) => {
-    const said = saidOf(item, context.settings.proposedAppointments);
+    const said = saidOf(context, item);
     return said === undefined ? [] : [toAppointment(context, item, said)];
   });
 }
@@ -24,27 +23,12 @@ export function toAppointments(context: MappingContext): readonly Draft<Appointm
 export const proposalGone = (appointment: Appointment): Appointment =>
   appointment.status === 'proposed' ? { ...appointment, ...CANCELLED_BY_PLAN } : appointment;
 
-/** A case that was taken back: nothing is proposed for it, and a booking is the scheduler's. */
-export const withoutCase = (appointment: Appointment): Appointment =>
-  appointment.status === 'proposed' ? { ...appointment, ...CANCELLED_WITH_CASE } : appointment;
-
-/** An Appointment of ours where another system's answers the request now. */
-export const givenWay = (appointment: Appointment): Appointment =>
-  appointment.status === 'proposed' || appointment.status === 'booked'
-    ? { ...appointment, ...CANCELLED_FOR_ANOTHER }
-    : appointment;
-
-/** Keys of items for which another system holds the booked Appointment. */
-export const heldElsewhere = ({ known }: MappingContext): ReadonlySet<string> =>
-  new Set(known.plan.items.filter(isHeldElsewhere).map(({ key }) => key));
-
 const because = (text: string, { coding }: CodeableConcept) => ({
   status: 'cancelled' as const,
   cancelationReason: { ...(coding === undefined ? {} : { coding }), text },
 });
 
 const CANCELLED_BY_PLAN = because('The plan no longer asks for it.', STRUCTURE.cancelled.other);
-const CANCELLED_WITH_CASE = because('The case was taken back.', STRUCTURE.cancelled.error);
 const CANCELLED_FOR_ANOTHER = because(
   'Another appointment was booked for the same request.',
   STRUCTURE.cancelled.other,
@@ -52,23 +36,42 @@ const CANCELLED_FOR_ANOTHER = because(
 
 type Booking = NonNullable<PlanItem['booking']>;
 
+/** Source: FHIR R4, code system appointment-cancellation-reason. */
+const CANCEL_CODES: Readonly<Record<NonNullable<Booking['reason']>, CodeableConcept>> = {
+  patient: STRUCTURE.cancelled.patient,
+  death: STRUCTURE.cancelled.died,
+  unit: STRUCTURE.cancelled.unit,
+  equipment: STRUCTURE.cancelled.equipment,
+  preparation: STRUCTURE.cancelled.preparation,
+  'not-needed': STRUCTURE.cancelled.other,
+  'booked-in-error': STRUCTURE.cancelled.error,
+  other: STRUCTURE.cancelled.other,
+};
+
 /** As much of an Appointment as says how it stands. */
 type Said = Pick<Appointment, 'status' | 'cancelationReason' | 'start' | 'end'> & {
   readonly patientSays: AppointmentParticipant['status'];
   readonly toldAt?: string;
 };
 
-function saidOf(item: PlanItem, isProposing: boolean): Said | undefined {
-  const { booking } = item;
+function saidOf({ known, settings }: MappingContext, item: PlanItem): Said | undefined {
+  const { booking, key } = item;
   if (booking?.heldBy === 'service') return told(booking);
-  if (!isProposing || item.kind !== 'endoscopy') return undefined;
-  if (isHeldElsewhere(item)) return { ...CANCELLED_FOR_ANOTHER, patientSays: 'needs-action' };
-  const isAskedFor = item.state === 'open' && item.due !== undefined;
+  const isProposed = settings.proposedAppointments && item.kind === 'endoscopy';
+  if (booking?.status === 'booked') {
+    // Ours was booked as well where a scheduler once told of it without naming one of its own.
+    const wasOurs = known.bookings.some(
+      ({ fields }) => fields.item === key && fields.appointment === undefined,
+    );
+    const isOurs = isProposed || wasOurs;
+    return isOurs ? { ...CANCELLED_FOR_ANOTHER, patientSays: 'needs-action' } : undefined;
+  }
+  const isAskedFor = isProposed && item.state === 'open' && item.due !== undefined;
   return isAskedFor ? { status: 'proposed', patientSays: 'needs-action' } : undefined;
 }
 
 /** @returns what a scheduler said; a cancelled Appointment keeps the time that it had */
-function told({ status, startsAt, endsAt, toldAt }: Booking): Said {
+function told({ status, startsAt, endsAt, toldAt, reason = 'other' }: Booking): Said {
   const visit = { start: startsAt, end: endsAt, patientSays: 'accepted', toldAt } as const;
   switch (status) {
     case 'booked':
@@ -76,12 +79,9 @@ function told({ status, startsAt, endsAt, toldAt }: Booking): Said {
     case 'did-not-attend':
       return { status: 'noshow', ...visit };
     case 'cancelled':
-      return { ...because('Cancelled by the scheduler.', STRUCTURE.cancelled.other), ...visit };
+      return { status: 'cancelled', cancelationReason: CANCEL_CODES[reason], ...visit };
   }
 }
-
-const isHeldElsewhere = ({ booking }: PlanItem): boolean =>
-  booking?.heldBy === 'server' && booking.status === 'booked';
 
 function toAppointment(context: MappingContext, item: PlanItem, said: Said): Draft<Appointment> {
   const { patientSays, toldAt, ...how } = said;

@@ -1,7 +1,7 @@
 import type { Bundle, BundleEntry } from 'fhir/r4.js';
 import type { Assessed, RecordVersion, RecordView } from '../record/index.js';
 import { BASE } from '../terminology/index.js';
-import { heldElsewhere, toAppointments } from './appointments.js';
+import { toAppointments } from './appointments.js';
 import { toComputed } from './computed.js';
 import { toComplications, toLesion } from './condition.js';
 import {
@@ -59,7 +59,7 @@ export function toBundle({ version, now, before }: RecordView, settings: Mapping
   const current = toDrafts(version, now, settings);
   const stated = [
     ...restated(corrected(current, stood), stood, referenceTo),
-    ...retracted(current, earlier, referenceTo, heldElsewhere(context)),
+    ...retracted(current, earlier, referenceTo),
   ];
   const drafts = now.withdrawal === undefined ? stated : withdrawn(stated, now.withdrawal);
   const provenance = toProvenance(context, drafts.map(referenceTo));

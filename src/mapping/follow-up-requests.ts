@@ -1,7 +1,6 @@
 import type { Reference, ServiceRequest } from 'fhir/r4.js';
 import { keyedUuid } from '../kernel/index.js';
-import type { FollowUpPlan, ItemState, PlanItem, PlanTask } from '../surveillance/index.js';
-import { isBookingCheck } from './booking-check.js';
+import type { FollowUpPlan, ItemState, PlanItem } from '../surveillance/index.js';
 import { head, type MappingContext, toResource } from './context.js';
 import type { Draft } from './draft.js';
 import { requestCode } from './follow-up-code.js';
@@ -18,7 +17,7 @@ export function toFollowUpRequests(context: MappingContext): readonly Draft<Serv
   const { plan } = context.known;
   const requisition = planNumber(context, plan);
   return plan.items
-    .filter((item) => !isBookingCheck(item))
+    .filter(({ about }) => about === undefined)
     .map((item) => ({
       key: item.key,
       resource: {
@@ -28,7 +27,7 @@ export function toFollowUpRequests(context: MappingContext): readonly Draft<Serv
         requisition,
         status: STATUSES[item.state],
         intent: 'plan',
-        priority: isPressing(item) ? 'urgent' : 'routine',
+        priority: item.urgency,
         code: context.concept(requestCode(item)),
         subject: context.patient,
         ...context.inEncounter,
@@ -73,15 +72,6 @@ export const planNumber = ({ caseId, settings }: MappingContext, { items }: Foll
     value: keyedUuid(settings.secret, system, `${caseId}|${JSON.stringify(items)}`),
   };
 };
-
-/** What a high-risk resection waits for. */
-const PRESSING: readonly PlanTask[] = [
-  'multidisciplinary-meeting',
-  'surgery-referral',
-  'additional-treatment',
-];
-
-const isPressing = ({ task }: PlanItem): boolean => task !== undefined && PRESSING.includes(task);
 
 /** The requests that this one stands instead of. */
 function replacing(

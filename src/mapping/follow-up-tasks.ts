@@ -1,6 +1,5 @@
 import type { Task } from 'fhir/r4.js';
-import type { ItemState, PlanItem } from '../surveillance/index.js';
-import { BOOKING_CHECK, checkedKey, isBookingCheck } from './booking-check.js';
+import type { ItemState, PlanItem, PlanTask } from '../surveillance/index.js';
 import { head, type MappingContext, toResource } from './context.js';
 import type { CaseResource, Draft } from './draft.js';
 import { requestCode } from './follow-up-code.js';
@@ -26,9 +25,9 @@ export function toFollowUpTasks(context: MappingContext): readonly Draft<Task>[]
         groupIdentifier,
         status: STATUSES[item.state],
         intent: 'plan',
-        priority: 'routine',
+        priority: item.urgency,
         code: context.concept(requestCode(item)),
-        focus: toResource(context, 'ServiceRequest', requestKey(item)),
+        focus: toResource(context, 'ServiceRequest', item.about ?? item.key),
         for: context.patient,
         ...context.inEncounter,
         authoredOn: plan.calculatedAt,
@@ -39,6 +38,8 @@ export function toFollowUpTasks(context: MappingContext): readonly Draft<Task>[]
     }));
 }
 
+const BOOKING_CHECK: PlanTask = 'booking-check';
+
 /** Whether a resource asks to look at a booking. */
 export const isCheckOfBooking = (resource: CaseResource): boolean =>
   resource.resourceType === 'Task' &&
@@ -46,8 +47,6 @@ export const isCheckOfBooking = (resource: CaseResource): boolean =>
 
 /** A task that no plan has any more. */
 export const taskGone = (task: Task): Task => ({ ...task, status: 'cancelled' });
-
-const requestKey = (item: PlanItem): string => (isBookingCheck(item) ? checkedKey(item) : item.key);
 
 const STATUSES: Readonly<Record<ItemState, Task['status']>> = {
   provisional: 'draft',

@@ -63,12 +63,15 @@ function withdrawer({ known: { withdrawal } }: MappingContext): ProvenanceAgent[
 
 /** Every message that the state rests on: of each line the one in force. */
 function inForce({ known }: MappingContext): readonly RecordMessage[] {
-  const { esdCase, reports, events, examinations, withdrawal } = known;
+  const { esdCase, reports, events, examinations, bookings, withdrawal } = known;
+  // The last revision of a line is said last.
+  const words = new Map(bookings.map((one) => [`${one.fields.source}|${one.fields.item}`, one]));
   return [
     esdCase,
     ...reports,
     ...events,
     ...examinations,
+    ...words.values(),
     ...(withdrawal === undefined ? [] : [withdrawal]),
   ];
 }

@@ -1,6 +1,6 @@
 import type { DiagnosticReport, Observation, Reference } from 'fhir/r4.js';
 import { STRUCTURE } from '../terminology/index.js';
-import { givenWay, proposalGone } from './appointments.js';
+import { proposalGone } from './appointments.js';
 import { type CaseResource, claims, type Draft, isObservation } from './draft.js';
 import { revoked } from './follow-up-requests.js';
 import { taskGone } from './follow-up-tasks.js';
@@ -21,13 +21,11 @@ export interface Earlier {
  * @param current resources of the current revision
  * @param earlier resources of each earlier revision
  * @param referenceTo how a resource is referred to
- * @param heldElsewhere keys of items whose appointment is another system's now
  */
 export function retracted(
   current: readonly Draft[],
   earlier: readonly Earlier[],
   referenceTo: (draft: Draft) => Reference,
-  heldElsewhere: ReadonlySet<string>,
 ): readonly Draft[] {
   const kept = new Set(current.map(nameOf));
   const standing = new Set(current.map((draft) => referenceTo(draft).reference));
@@ -36,10 +34,7 @@ export function retracted(
   );
   return [...gone.values()]
     .filter((draft) => !kept.has(nameOf(draft)))
-    .map(({ key, resource }) => ({
-      key,
-      resource: takenBack(resource, standing, heldElsewhere.has(key)),
-    }));
+    .map(({ key, resource }) => ({ key, resource: takenBack(resource, standing) }));
 }
 
 /**
@@ -148,11 +143,10 @@ export function inError(resource: CaseResource): CaseResource {
 function takenBack(
   resource: CaseResource,
   standing: ReadonlySet<string | undefined>,
-  isHeldElsewhere: boolean,
 ): CaseResource {
   switch (resource.resourceType) {
     case 'Appointment':
-      return isHeldElsewhere ? givenWay(resource) : proposalGone(resource);
+      return proposalGone(resource);
     case 'Task':
       return taskGone(resource);
     case 'ServiceRequest':

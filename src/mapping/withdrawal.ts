@@ -1,6 +1,6 @@
 import type { WithdrawalMessage } from '../record/index.js';
 import { WORD_CODES } from '../terminology/index.js';
-import { withoutCase } from './appointments.js';
+import { proposalGone } from './appointments.js';
 import { MAIN } from './context.js';
 import type { CaseResource, Draft } from './draft.js';
 import { isCheckOfBooking } from './follow-up-tasks.js';
@@ -26,7 +26,7 @@ export function withdrawn(
 }
 
 function takenOut(resource: CaseResource): CaseResource {
-  if (resource.resourceType === 'Appointment') return withoutCase(resource);
+  if (resource.resourceType === 'Appointment') return proposalGone(resource);
   return isCheckOfBooking(resource) ? resource : inError(resource);
 }
 

@@ -12,6 +12,11 @@ export type { FeedText, FeedWish } from './feeds.js';
 export { fillFollowUps } from './fill-follow-ups.js';
 export type * from './follow-up-ports.js';
 export type * from './follow-ups.js';
+export {
+  type BookingsLearnt,
+  learnBookings,
+  type ServerAppointment,
+} from './learn-bookings.js';
 export { listFollowUps, readFollowUp } from './list-follow-ups.js';
 export { caseIdOf, siteMarkOf } from './naming.js';
 export { kindOf } from './parse-record-message.js';

@@ -11,5 +11,6 @@ export {
 } from './own-postgres/start-own-postgres.js';
 export { createRecordStore } from './record-store.js';
 export { knownCases, saveNewCases } from './save-new-cases.js';
+export { createSeenMark } from './seen-mark.js';
 export type { StoreLog } from './store-log.js';
 export { StoreRefused } from './store-refused.js';

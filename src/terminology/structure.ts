@@ -48,7 +48,6 @@ export const STRUCTURE = {
   },
   /** Why an appointment was cancelled. */
   cancelled: {
-    planChanged: concept('appointment-cancelled-prov-onc'),
     patient: concept('appointment-cancelled-pat'),
     died: concept('appointment-cancelled-pat-dec'),
     unit: concept('appointment-cancelled-prov'),

@@ -8,6 +8,7 @@ import { testDatabase } from '../support/database.js';
 
 const TABLES = [
   ...[
+    'appointments_seen',
     'daily_turns',
     'facts',
     'feeds',

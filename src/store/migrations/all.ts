@@ -10,6 +10,7 @@ import { followUps } from './0008-follow-ups.js';
 import { outcomeFacts } from './0009-outcome-facts.js';
 import { feeds } from './0010-feeds.js';
 import { inventedCases } from './0011-invented-cases.js';
+import { appointmentsSeen } from './0012-appointments-seen.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -24,6 +25,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0009-outcome-facts': outcomeFacts,
   '0010-feeds': feeds,
   '0011-invented-cases': inventedCases,
+  '0012-appointments-seen': appointmentsSeen,
 };
 
 /** Reads no disk: the migrations are part of the program. */

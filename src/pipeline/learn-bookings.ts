@@ -1,0 +1,161 @@
+import { parseBooking } from '../contract/index.js';
+import { compareInstants, StoreUnavailable } from '../kernel/index.js';
+import { presentOf, readVersion } from '../record/index.js';
+import type { PlanItem } from '../surveillance/index.js';
+import { keepBooking } from './keep-booking.js';
+import { booked } from './parse-record-message.js';
+import { type ReceiveDeps, toEntry } from './receive-message.js';
+
+/** An Appointment that the FHIR server holds for an item of a plan. */
+export interface ServerAppointment {
+  readonly caseId: string;
+  readonly itemKey: string;
+  /** Whether it is the one that we write for the item. */
+  readonly isOurs: boolean;
+  /** `Appointment/id`. */
+  readonly reference: string;
+  /** Code of FHIR R4, appointmentstatus. */
+  readonly status: string;
+  readonly start?: string;
+  readonly end?: string;
+  readonly updatedAt?: string;
+}
+
+/** What came of Appointments that were found. */
+export interface BookingsLearnt {
+  /** How many were news, and are kept as bookings. */
+  readonly learnt: number;
+  /** Ids of cases of which something could not be kept. */
+  readonly failed: readonly { readonly caseId: string; readonly error: unknown }[];
+}
+
+/** Who says what we learn from the FHIR server. */
+const SOURCE = 'fhir-server';
+
+/**
+ * Keeps what Appointments of the FHIR server say as bookings of our own making, where it differs
+ * from what is known. One that is booked counts before one that is not, and the later one before
+ * the earlier: who moves a visit may cancel one Appointment and book another.
+ *
+ * @throws StoreUnavailable; what was kept until then stays so
+ */
+export async function learnBookings(
+  appointments: readonly ServerAppointment[],
+  deps: ReceiveDeps,
+): Promise<BookingsLearnt> {
+  const failed: { caseId: string; error: unknown }[] = [];
+  let learnt = 0;
+  for (const ofItem of byItem(appointments)) {
+    const [first] = ofItem;
+    if (first === undefined) continue;
+    try {
+      if (await learnOne(first, ofItem, deps)) learnt += 1;
+    } catch (error) {
+      if (error instanceof StoreUnavailable) throw error;
+      failed.push({ caseId: first.caseId, error });
+    }
+  }
+  return { learnt, failed };
+}
+
+function byItem(all: readonly ServerAppointment[]): readonly (readonly ServerAppointment[])[] {
+  const groups = new Map<string, ServerAppointment[]>();
+  for (const one of all) {
+    const key = `${one.caseId}.${one.itemKey}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()];
+}
+
+async function learnOne(
+  { caseId, itemKey }: ServerAppointment,
+  ofItem: readonly ServerAppointment[],
+  deps: ReceiveDeps,
+): Promise<boolean> {
+  const stored = await deps.store.read(caseId);
+  if (stored?.version === undefined) return false;
+  const { plan } = presentOf(readVersion(stored.version));
+  const item = plan.items.find(({ key }) => key === itemKey);
+  const word = item === undefined ? undefined : wordOf(item.booking, ofItem);
+  if (word === undefined) return false;
+  const earlier = stored.messages.filter(
+    ({ kind, source, naturalKey }) =>
+      kind === 'booking' && source === SOURCE && naturalKey === itemKey,
+  );
+  const now = deps.now();
+  const fields = { schema: 'booking/1', revision: 1 + earlier.length, sentAt: now, ...word };
+  const bytes = new TextEncoder().encode(JSON.stringify(fields));
+  const message = booked(parseBooking(bytes), bytes, { source: SOURCE, item: itemKey });
+  // Times that no visit can have are not ours to put right.
+  if (!message.ok) return false;
+  const done = await keepBooking(message.value, toEntry(caseId, bytes, message.value, now), deps);
+  return done.kind === 'accepted';
+}
+
+type Booking = NonNullable<PlanItem['booking']>;
+
+interface Word {
+  readonly status: Booking['status'];
+  readonly startsAt?: string;
+  readonly endsAt?: string;
+  readonly appointment?: string;
+}
+
+/** Codes of FHIR R4, appointmentstatus, of a visit that has its time or had it. */
+const HELD: readonly string[] = ['booked', 'arrived', 'checked-in', 'fulfilled'];
+
+/** @returns undefined where the Appointments say nothing that is not known */
+function wordOf(
+  known: Booking | undefined,
+  appointments: readonly ServerAppointment[],
+): Word | undefined {
+  const held = appointments.filter(isHeld).toSorted(byUpdate).at(-1);
+  if (held !== undefined) return isKnown(held, known) ? undefined : wordOn(held, 'booked');
+  const own = appointments.find((one) => isTheKnown(one, known));
+  const missed = appointments.find(({ status, start }) => status === 'noshow' && start);
+  if (missed !== undefined && (known === undefined || missed === own)) {
+    return known?.status === 'did-not-attend' ? undefined : wordOn(missed, 'did-not-attend');
+  }
+  const isGone = own !== undefined && own.status !== 'noshow' && known?.status === 'booked';
+  return isGone ? { status: 'cancelled', ...named(own) } : undefined;
+}
+
+const isHeld = ({ status, start, end }: ServerAppointment): boolean =>
+  HELD.includes(status) && start !== undefined && end !== undefined;
+
+function byUpdate(a: ServerAppointment, b: ServerAppointment): number {
+  const [at, other] = [a.updatedAt, b.updatedAt].map((text) => Date.parse(text ?? ''));
+  return (at || 0) - (other || 0);
+}
+
+/** Whether the known booking is this very Appointment. */
+const isTheKnown = (
+  { isOurs, reference }: ServerAppointment,
+  known: Booking | undefined,
+): boolean =>
+  known !== undefined && (isOurs ? known.heldBy === 'service' : known.appointment === reference);
+
+function isKnown(held: ServerAppointment, known: Booking | undefined): boolean {
+  const { start = '', end = '' } = held;
+  return (
+    known?.status === 'booked' &&
+    (held.isOurs || isTheKnown(held, known)) &&
+    isSame(known.startsAt, start) &&
+    isSame(known.endsAt, end)
+  );
+}
+
+const isSame = (known: string, told: string): boolean =>
+  !Number.isNaN(Date.parse(told)) && compareInstants(known, told) === 0;
+
+const wordOn = (one: ServerAppointment, status: Word['status']): Word => ({
+  status,
+  ...(one.start === undefined || one.end === undefined
+    ? {}
+    : { startsAt: one.start, endsAt: one.end }),
+  ...named(one),
+});
+
+/** Ours has no name of its own there: whoever booked it has booked what we proposed. */
+const named = ({ isOurs, reference }: ServerAppointment) =>
+  isOurs ? {} : { appointment: reference };
