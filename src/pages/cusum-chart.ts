@@ -5,7 +5,7 @@ import { group, mark, type Point, path } from './drawing.js';
 import { type ChartText, emptyFigure, figure, type Plot } from './figure.js';
 import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
-import { BLUE, INK, type Look } from './palette.table.js';
+import { BLUE, INK, type Look, VERMILLION } from './palette.table.js';
 import { place, scaleOver } from './scale.js';
 import { counted, percentText } from './words.js';
 
@@ -23,7 +23,7 @@ export interface CusumChart extends ChartText {
   readonly curve: CusumCurve;
 }
 
-const FAILURE: Look = { colour: '#d55e00', shape: 'triangle', filled: true };
+const FAILURE: Look = { colour: VERMILLION.colour, shape: 'triangle', filled: true };
 const REACHED: Look = { colour: INK, shape: 'diamond', filled: false };
 
 /** The curve of a learner, case by case: rising is worse. */

@@ -6,7 +6,7 @@ import { type ChartText, emptyFigure, figure, type Plot } from './figure.js';
 import { labelsBeside } from './labels-beside.js';
 import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
-import { BLUE, INK, type Look, SECOND_INK } from './palette.table.js';
+import { BLUE, INK, type Look, SECOND_INK, VERMILLION } from './palette.table.js';
 import { percentScale, place, type Scale, scaleOver } from './scale.js';
 import { shortText, stratumText } from './stratum-text.js';
 import { counted, percentText, rangeText } from './words.js';
@@ -19,11 +19,11 @@ export interface FunnelChart extends ChartText {
 }
 
 /** Fewer observations than this are never drawn. Common practice, no source. */
-export const FEWEST_IN_FUNNEL = 10;
+const FEWEST_IN_FUNNEL = 10;
 
 const LOOKS: { readonly [P in FunnelPoint['position']]: Look } = {
   within: { ...BLUE, filled: false },
-  'beyond-95': { colour: '#d55e00', shape: 'triangle', filled: true },
+  'beyond-95': { colour: VERMILLION.colour, shape: 'triangle', filled: true },
   'beyond-998': { colour: INK, shape: 'diamond', filled: true },
 };
 const LIMIT_95 = { colour: SECOND_INK, dashes: '5 4', width: 1.25 };

@@ -17,7 +17,7 @@ export function shorten(text: string, width: number, size: number): string {
   return `${letters.join('').trimEnd()}…`;
 }
 
-/** Lines that fit the width, broken between words, or inside a word that is too long alone. */
+/** Lines that fit the width, broken between words, or after a hyphen or inside a word that is too long. */
 export function wrap(text: string, width: number, size: number): readonly string[] {
   const lines: string[] = [];
   let line = '';
@@ -71,8 +71,9 @@ function pieces(word: string, width: number, size: number): readonly string[] {
   let piece = '';
   for (const letter of Array.from(word)) {
     if (piece !== '' && approximateWidth(piece + letter, size) > width) {
-      found.push(piece);
-      piece = '';
+      const cut = piece.lastIndexOf('-') + 1 || piece.length;
+      found.push(piece.slice(0, cut));
+      piece = piece.slice(cut);
     }
     piece += letter;
   }

@@ -33,15 +33,15 @@ export const VERMILLION: Look = {
   dashes: '9 4',
   filled: false,
 };
-export const GREEN: Look = { colour: '#009e73', shape: 'triangle', dashes: '2 3', filled: true };
-export const PURPLE: Look = {
+const GREEN: Look = { colour: '#009e73', shape: 'triangle', dashes: '2 3', filled: true };
+const PURPLE: Look = {
   colour: '#cc79a7',
   shape: 'diamond',
   dashes: '12 4 2 4',
   filled: false,
 };
 
-export const BLACK: Look = { colour: INK, shape: 'cross', dashes: '1 3', filled: false };
+const BLACK: Look = { colour: INK, shape: 'cross', dashes: '1 3', filled: false };
 
 /** Looks of series in their order. */
 export const LOOKS: readonly Look[] = [BLUE, VERMILLION, GREEN, PURPLE, BLACK];

@@ -61,9 +61,7 @@ export function rateChart(chart: RateChart): Markup {
     labelRoom: names.height,
     body: (plot) => [...body(chart, plot), names.draw(plot)],
     legend: legendFor(chart),
-    notes: chart.references.map(
-      ({ says, source }, i) => `${letter(i)}: ${says}. Source: ${source}.`,
-    ),
+    notes: notesOn(chart),
   });
 }
 
@@ -94,8 +92,7 @@ function body(chart: RateChart, plot: Plot): readonly Markup[] {
 
 function pointAt(point: RatePoint, x: number, up: Scale, plot: Plot): readonly Markup[] {
   if (point.kind !== 'rate') {
-    const sign = point.kind === 'hidden' ? '×' : '–';
-    return [text({ x, y: plot.bottom - 7 }, sign, { anchor: 'middle', size: 16 })];
+    return [text({ x, y: plot.bottom - 7 }, SIGNS[point.kind], { anchor: 'middle', size: 16 })];
   }
   const { rate, lower, upper } = point;
   invariant(
@@ -139,6 +136,18 @@ function joined(points: readonly RatePoint[], at: (i: number) => number, up: Sca
     }),
   );
 }
+
+function notesOn({ points, references }: RateChart): readonly string[] {
+  const has = (kind: RatePoint['kind']): boolean => points.some((point) => point.kind === kind);
+  return [
+    ...references.map(({ says, source }, i) => `${letter(i)}: ${says}. Source: ${source}.`),
+    ...(has('hidden') ? [`${SIGNS.hidden} small numbers, not shown.`] : []),
+    ...(has('none') ? [`${SIGNS.none} no case to count.`] : []),
+  ];
+}
+
+/** What stands at the foot of the chart where there is no rate. */
+const SIGNS = { hidden: '×', none: '–' } as const;
 
 function legendFor(chart: RateChart): readonly Legend[] {
   return [{ look: BLUE, shows: 'mark', words: `rate, with its ${chart.interval}` }];

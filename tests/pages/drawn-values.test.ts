@@ -49,6 +49,15 @@ describe('rates', () => {
     expect(part(svg, 'joined').children).toHaveLength(1);
   });
 
+  it('say what stands where there is no rate, and only then', () => {
+    const caption = (chart: Markup): string =>
+      part(drawn(chart), 'caption')
+        .children.map(({ text }) => text)
+        .join(' ');
+    expect(caption(rates(QUARTERS))).toMatch(/× small numbers, not shown\. – no case to count\./);
+    expect(caption(rates([rate('a', 1, 2)]))).not.toMatch(/×|–/);
+  });
+
   it('have an axis from 0 to 100 %, or from 0 to above the highest', () => {
     expect([up.values[0], up.values.at(-1)]).toEqual([0, 100]);
     const low = seenAxis(drawn(rates([rate('a', 60, 90)], 'to-highest')), 'up-axis').values;

@@ -186,12 +186,27 @@ describe('the tables of a report', () => {
 });
 
 describe('texts in a report that would do harm', () => {
-  it('stay text', () => {
-    const { named, elements } = read(renderQualityReport({ ...REPORT, title: HARM, unit: HARM }));
-    const title = HARM.replace('\u0000', '\ufffd');
-    expect(named('title').map(words)[0]).toBe(title);
-    expect(named('h1').map(words)).toEqual([title]);
-    expect(named('dd').map(words)[0]).toBe(title);
-    expect(stopped(elements)).toEqual([]);
+  const harmful = REPORT.outcomes.definitions.map((definition) => ({ ...definition, title: HARM }));
+  const { named, elements, errors } = read(
+    renderQualityReport({
+      ...REPORT,
+      title: HARM,
+      unit: HARM,
+      outcomes: { ...REPORT.outcomes, definitions: harmful },
+    }),
+  );
+  const text = HARM.replace('\u0000', '\ufffd');
+
+  it('stay text where they stand', () => {
+    expect(named('title').map(words)[0]).toBe(text);
+    expect(named('h1').map(words)).toEqual([text]);
+    expect(named('dd').map(words)[0]).toBe(text);
+    expect(named('h3').map(words)[0]).toBe(text);
+  });
+
+  it('stay inside their attribute', () => {
+    const labels = elements.map((node) => attribute(node, 'aria-label'));
+    expect(labels.filter((label) => label === text)).toHaveLength(harmful.length);
+    expect([stopped(elements), errors]).toEqual([[], []]);
   });
 });

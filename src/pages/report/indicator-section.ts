@@ -117,12 +117,7 @@ function referenceOf({ says, atLeast, atMost, cites }: Benchmark): readonly Refe
 }
 
 /** What is counted, of what, in which time and without whom. */
-export function definitionText({
-  numerator,
-  denominator,
-  windowDays,
-  exclusions,
-}: Definition): string {
+function definitionText({ numerator, denominator, windowDays, exclusions }: Definition): string {
   const window = windowDays === undefined ? '' : ` Within ${windowDays} days.`;
   const without = exclusions.length === 0 ? '' : ` Not counted: ${exclusions.join('; ')}.`;
   return `Counts: ${numerator}. Out of: ${denominator}.${window}${without}`;

@@ -12,7 +12,7 @@ export interface Sources {
 const WORKS: Readonly<Record<string, { readonly citation: string } | undefined>> = BIBLIOGRAPHY;
 
 /** How well a source supports what is said. */
-export const BASIS_WORDS: { readonly [B in Basis]: string } = {
+const BASIS_WORDS: { readonly [B in Basis]: string } = {
   published: 'read in the work',
   recalled: 'from memory or a second source',
   derived: 'derived',
