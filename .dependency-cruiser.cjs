@@ -22,6 +22,7 @@ const MAY_IMPORT = {
     'statistics',
     'assessment',
     'surveillance',
+    'calendar',
     'capacity',
     'outcomes',
     'record',

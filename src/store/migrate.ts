@@ -1,7 +1,7 @@
 import { Kysely, Migrator, PostgresDialect, sql } from 'kysely';
 import type pg from 'pg';
 import { InvariantError } from '../kernel/index.js';
-import { MEND_CHANGES } from './follow-up-changes.js';
+import { MEND_CHANGES } from './mend-changes.js';
 import { MIGRATIONS, migrationProvider } from './migrations/all.js';
 import { openPool } from './pool.js';
 import { StoreRefused } from './store-refused.js';

@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
-import { createService } from '../../src/pipeline/index.js';
+import { type BookingReceipt, createService } from '../../src/pipeline/index.js';
 import { createRecordStore } from '../../src/store/index.js';
 import { faultsOf } from '../calendar/grammar.js';
 import { readByIcalJs, readByNodeIcal } from '../calendar/readers.js';
@@ -141,6 +141,37 @@ describe('a query that breaks rules', () => {
     const response = await ask(`/follow-ups?since=${Buffer.from(text).toString('base64url')}`);
     expect(response.status).toBe(410);
     expect((await jsonOf(response))['type']).toMatch(/\/cursor-gone$/);
+  });
+});
+
+describe('a booking', () => {
+  const id = '00000000-0000-8000-8000-000000000001';
+  const problem = { rule: 'some-rule', pointer: '/x', message: 'A sentence.', expected: 'y' };
+  const kept = [
+    { followUpId: id, kind: 'accepted', revision: 1, sha256: '0', receivedAt: now, fits: true },
+  ] as const;
+  /** Source: RFC 9110 section 15 and the table of the interface (project definition). */
+  it.each<[number, string, BookingReceipt]>([
+    [202, '', { kind: 'accepted', kept }],
+    [200, '', { kind: 'repeated', kept }],
+    [400, 'unreadable-body', { kind: 'unreadable', problems: [problem] }],
+    [422, 'invalid-message', { kind: 'invalid', problems: [problem] }],
+    [409, 'conflict', { kind: 'conflict', problem }],
+    [404, 'not-found', { kind: 'not-found' }],
+  ])('is answered with %d %s', async (status, type, receipt) => {
+    const asked: unknown[] = [];
+    const receiveBooking: typeof service.receiveBooking = async (followUpId, bytes, caller) => {
+      asked.push([followUpId, new TextDecoder().decode(bytes), caller]);
+      return receipt;
+    };
+    app = await runApp({ service: { receiveBooking } });
+    const response = await app.post(`/follow-ups/${id}/booking`, '{"a":1}', { role: 'scheduler' });
+    expect(response.status).toBe(status);
+    expect(asked).toEqual([[id, '{"a":1}', { role: 'scheduler' }]]);
+    const body = await jsonOf(response);
+    if (type === '') expect(body).toEqual({ kept });
+    else expect(body['type']).toMatch(new RegExp(`/${type}$`));
+    expect(response.headers.get('location')).toBe(type === '' ? `/follow-ups/${id}` : null);
   });
 });
 
