@@ -168,3 +168,67 @@ describe('what was known before', () => {
     expect(plain.plan.items.filter(({ task }) => task === 'booking-check')).toEqual([]);
   });
 });
+
+// Whatever was sent of a plan is taken back by a later one, so that it must still be there.
+describe('the task to look at a booking', () => {
+  const { report } = REPORT.document;
+  const { reportedAt: _at, ...undated } = report;
+  const turns = [
+    ...ALL,
+    message(
+      altered(example('case', 'stomach-differentiated'), {
+        revision: 2,
+        sentAt: '2026-02-06T08:00:00Z',
+        lesionsInSession: 2,
+      }),
+    ),
+    message(
+      altered(REPORT, {
+        revision: 3,
+        sentAt: '2026-04-20T08:00:00Z',
+        report: { ...undated, status: 'interim' },
+      }),
+    ),
+    message(altered(REPORT, { revision: 4, sentAt: '2026-05-20T08:00:00Z' })),
+    said({ ...at('2026-05-01'), revision: 2, status: 'cancelled' }, 'scheduler', 'provisional.1'),
+    said({ ...at('2026-05-21'), revision: 3, ...morningOf('2027-01-04') }),
+  ];
+  const itemsIn = (messages: readonly RecordMessage[]) =>
+    foldRecord('c', messages, DEFAULT_UNIT_SETTINGS)?.plan.items ?? [];
+
+  /** Nobody can book what is not in the list yet: such a word comes once more, later. */
+  function states(messages: readonly RecordMessage[]) {
+    const found: ReturnType<typeof itemsIn>[] = [];
+    let come: readonly RecordMessage[] = [];
+    let items: ReturnType<typeof itemsIn> = [];
+    for (const next of [...messages, ...messages, ...messages]) {
+      const isKnown = 'item' in next.fields ? isIn(items, next.fields.item) : true;
+      if (!isKnown || come.includes(next)) continue;
+      come = [...come, next];
+      items = itemsIn(come);
+      found.push(items);
+    }
+    expect(come).toHaveLength(messages.length);
+    return found;
+  }
+  const isIn = (items: ReturnType<typeof itemsIn>, wanted: string): boolean =>
+    items.some(({ key }) => key === wanted);
+
+  it('is never forgotten once it was open, in whatever order messages come', () => {
+    let opened = 0;
+    fc.assert(
+      fc.property(fc.shuffledSubarray(turns, { minLength: turns.length }), (messages) => {
+        const open = new Set<string>();
+        for (const items of states(messages)) {
+          expect([...open].filter((key) => !isIn(items, key))).toEqual([]);
+          for (const { task, state, key } of items) {
+            if (task === 'booking-check' && state === 'open') open.add(key);
+          }
+        }
+        opened += open.size;
+      }),
+      { numRuns: 12, seed: 20260301 },
+    );
+    expect(opened).toBeGreaterThan(10);
+  });
+});

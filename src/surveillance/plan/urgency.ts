@@ -8,11 +8,18 @@ import {
 } from './urgency.table.js';
 
 /**
+ * The same item with its urgency.
+ *
+ * Source: the table of urgency (common practice, no source).
+ */
+export const withUrgency = (item: PlanItem): PlanItem => ({ ...item, urgency: urgencyOf(item) });
+
+/**
  * How soon an item is to be booked, beside its window, in words of FHIR R4 `request-priority`.
  *
  * Source: the table of urgency (common practice, no source).
  */
-export function urgencyOf(item: PlanItem): PlanItem['urgency'] {
+function urgencyOf(item: PlanItem): PlanItem['urgency'] {
   const { task, row, first, reasons } = item;
   const isNamed = (codes: readonly string[]) => reasons.some(({ code }) => codes.includes(code));
   const isUrgent =
@@ -22,6 +29,3 @@ export function urgencyOf(item: PlanItem): PlanItem['urgency'] {
     (first && item.kind === 'endoscopy' && isNamed(URGENT_FIRST_REASONS));
   return isUrgent ? 'urgent' : 'routine';
 }
-
-/** The same item with its urgency. */
-export const withUrgency = (item: PlanItem): PlanItem => ({ ...item, urgency: urgencyOf(item) });
