@@ -6,7 +6,11 @@ import type { LeftOut } from './missing.table.js';
  *
  * @returns a new object; plain JSON
  */
-export function leaveOut(message: object, parts: readonly LeftOut[], chance: Chance): object {
+export function leaveOut(
+  message: object,
+  parts: readonly LeftOut[],
+  chance: Pick<Chance, 'happens'>,
+): object {
   return parts.reduce(
     (rest: object, { at, percent }) =>
       chance.happens(percent) ? without(rest, at.slice(1).split('/')) : rest,
