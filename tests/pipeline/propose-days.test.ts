@@ -171,36 +171,59 @@ const anySessions = fc.array(
   { minLength: 1, maxLength: 12 },
 );
 
+/** What is wrong with a proposal, whatever it was asked. */
+function faultsOf({ joined, placed, unplaced }: Proposal, sessions: readonly Session[]) {
+  const shown = [...joined, ...placed, ...unplaced].flatMap((visit) => visit.followUps);
+  const faults: string[] = [];
+  if (new Set(shown.map(({ id }) => id)).size < shown.length) faults.push('answered twice');
+  for (const { item } of shown) {
+    const isBooked = item.booking !== undefined && item.booking.on >= FROM;
+    if (item.state !== 'open' || isBooked) faults.push('wants no day');
+  }
+  for (const { followUps, on } of [...placed, ...joined]) {
+    for (const { item } of followUps) {
+      const { earliest = '', latest = '' } = item.due ?? {};
+      const isLate = latest >= FROM && on > latest;
+      if (on < FROM || on < earliest || isLate) faults.push('outside its window');
+    }
+  }
+  for (const { on, session: route, followUps } of placed) {
+    const taken = placed.filter((one) => one.on === on && one.session === route).length;
+    const there = sessions.filter((one) => one.on === on && one.route === route);
+    if (taken > there.reduce((sum, { places }) => sum + places, 0)) faults.push('no such place');
+    const isServed = followUps.every(({ item }) => route === 'both' || route === item.route);
+    if (!isServed) faults.push('another route');
+  }
+  return [...new Set(faults)];
+}
+
 describe('proposals, as laws of any follow-ups and sessions', () => {
   it('answer each open examination once, in its window, on a place that there is', () => {
     fc.assert(
       fc.property(anyFollowUps, anySessions, (followUps, sessions) => {
         const proposal = proposeDays(followUps, sessions, FROM);
-        if (proposal === undefined) return;
-        const { joined, placed, unplaced } = proposal;
-        const shown = [...joined, ...placed, ...unplaced].flatMap((visit) => visit.followUps);
-        expect(new Set(shown.map(({ id }) => id)).size).toBe(shown.length);
-        for (const { item } of shown) {
-          expect(item.state).toBe('open');
-          if (item.booking !== undefined) expect(item.booking.on < FROM).toBe(true);
-        }
-        for (const { followUps: own, on } of [...placed, ...joined]) {
-          for (const { item } of own) {
-            expect(on >= FROM && on >= (item.due?.earliest ?? '')).toBe(true);
-            const latest = item.due?.latest ?? '';
-            if (latest >= FROM) expect(on <= latest).toBe(true);
-          }
-        }
-        for (const { on, session: route } of placed) {
-          const taken = placed.filter((one) => one.on === on && one.session === route).length;
-          const there = sessions.filter((one) => one.on === on && one.route === route);
-          expect(taken).toBeLessThanOrEqual(there.reduce((sum, { places }) => sum + places, 0));
-        }
-        for (const { followUps: own, session: route } of placed) {
-          for (const { item } of own) expect([item.route, 'both']).toContain(route);
-        }
+        if (proposal !== undefined) expect(faultsOf(proposal, sessions)).toEqual([]);
       }),
     );
+  });
+
+  it('would be seen to break each of these laws', () => {
+    const sessions = [session(day(30))];
+    const one = madeFollowUp('a', [day(25), day(30), day(40)]);
+    const good = proposed([one], sessions, FROM);
+    const [visit] = good.placed;
+    if (visit === undefined) throw new Error('it has a day');
+    const broken = (change: Partial<typeof visit>) =>
+      faultsOf({ ...good, placed: [{ ...visit, ...change }] }, sessions);
+    expect(broken({})).toEqual([]);
+    expect(broken({ on: day(41) })).toEqual(['outside its window', 'no such place']);
+    expect(broken({ on: day(24) })).toContain('outside its window');
+    expect(broken({ session: 'lower' })).toEqual(['no such place', 'another route']);
+    const booked = { ...one, item: { ...one.item, booking: madeBooking(day(30)) } };
+    expect(broken({ followUps: [booked] })).toEqual(['wants no day']);
+    expect(faultsOf({ ...good, placed: [visit, visit] }, sessions)).toEqual([
+      ...['answered twice', 'no such place'],
+    ]);
   });
 
   it('leave out nobody who is due before the last session', () => {
