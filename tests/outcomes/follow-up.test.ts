@@ -1,0 +1,120 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type FollowUpCounts,
+  followUpStateOf,
+  LOST_AFTER_DAYS,
+  type SmallCellPolicy,
+  toReport,
+  type WatchedFor,
+} from '../../src/outcomes/index.js';
+import published from '../published/remission-6mp.json' with { type: 'json' };
+import { counted, QUERY } from './counted.js';
+
+const SHOW: SmallCellPolicy = { smallCells: 'show', threshold: 5 };
+const HIDE: SmallCellPolicy = { smallCells: 'hide', threshold: 5 };
+const DAYS_PER_WEEK = 7;
+
+const curveOf = (watched: readonly WatchedFor[], policy: SmallCellPolicy) =>
+  toReport(QUERY, policy, counted([], QUERY, { watched })).recurrence;
+
+const REMISSION: readonly WatchedFor[] = [
+  ...published.events.map((weeks) => ({ days: weeks * DAYS_PER_WEEK, recurred: true, lesions: 1 })),
+  ...published.censored.map((weeks) => ({
+    days: weeks * DAYS_PER_WEEK,
+    recurred: false,
+    lesions: 1,
+  })),
+];
+
+describe(`the curve of recurrence, against ${published.place}`, () => {
+  it('has the published shares, in months from the resection on', () => {
+    const curve = curveOf(REMISSION, SHOW);
+    const steps = curve?.points.filter(({ events }) => events > 0) ?? [];
+    expect(steps.map(({ survival }) => survival.toFixed(3))).toEqual(
+      published.steps.map(({ survival }) => survival.toFixed(3)),
+    );
+    // 23 weeks are 161 days, 5.29 months of 30.4375 days.
+    expect(steps.at(-1)?.months.toFixed(2)).toBe('5.29');
+    expect(curve?.points[0]).toMatchObject({ months: 0, atRisk: 21, survival: 1, events: 0 });
+    expect(curve).toMatchObject({ lesions: 21, events: 9, isCoarsened: false });
+  });
+
+  it('is none where no lesion was checked', () => {
+    expect(curveOf([], SHOW)).toBeUndefined();
+  });
+});
+
+describe('the curve of recurrence where small counts are hidden', () => {
+  const watched = fc.array(
+    fc.record({
+      days: fc.nat(1500),
+      recurred: fc.integer({ min: 0, max: 5 }).map((n) => n === 0),
+      lesions: fc.constant(1),
+    }),
+    { minLength: 5, maxLength: 150, size: 'max' },
+  );
+
+  it('has no point with a few events, and ends where a few are left', () => {
+    fc.assert(
+      fc.property(watched, (lesions) => {
+        const curve = curveOf(lesions, HIDE);
+        for (const { events, censored, atRisk } of curve?.points ?? []) {
+          expect(events === 0 || events >= 5).toBe(true);
+          expect(atRisk - events - censored).toBeGreaterThanOrEqual(5);
+        }
+        const shown = curve?.points.reduce((sum, { events }) => sum + events, 0);
+        expect(curve?.events).toBe(shown);
+      }),
+    );
+  });
+
+  it('would show single events otherwise', () => {
+    const events = curveOf(REMISSION, SHOW)?.points.map((point) => point.events) ?? [];
+    expect(events).toContain(1);
+  });
+
+  it('is none for a part of the cases, whose difference from all could be small', () => {
+    const query = { ...QUERY, filters: { organ: 'colon' } };
+    const report = toReport(query, HIDE, counted([], query, { watched: REMISSION }));
+    expect(report).not.toHaveProperty('recurrence');
+    expect(report).not.toHaveProperty('followUp');
+  });
+});
+
+// Derived: the windows of the plan; lost after half a year: common practice, no source.
+describe('the first check', () => {
+  const open = { firstCheckState: 'open', firstCheckTiming: null } as const;
+  const done = { firstCheckState: 'done', firstCheckLatestOn: '2026-06-30' } as const;
+
+  it.each<[string, Parameters<typeof followUpStateOf>[0], string, keyof FollowUpCounts]>([
+    ['early', { ...done, firstCheckTiming: 'early' }, '2026-12-31', 'onTime'],
+    ['in its window', { ...done, firstCheckTiming: 'in-window' }, '2026-12-31', 'onTime'],
+    ['after it', { ...done, firstCheckTiming: 'late' }, '2026-12-31', 'late'],
+    ['on the last day', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-06-30', 'notYetDue'],
+    ['a day later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-07-01', 'overdue'],
+    ['183 days later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-12-30', 'overdue'],
+    ['184 days later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-12-31', 'lost'],
+    [
+      'not to be reached',
+      { ...open, firstCheckState: 'lost', firstCheckLatestOn: null },
+      '2026-07-01',
+      'lost',
+    ],
+    [
+      'not wanted',
+      { ...open, firstCheckState: 'ended', firstCheckLatestOn: null },
+      '2026-07-01',
+      'ended',
+    ],
+    [
+      'before pathology',
+      { ...open, firstCheckState: 'provisional', firstCheckLatestOn: '2026-01-01' },
+      '2026-07-01',
+      'notPlanned',
+    ],
+  ])('%s', (_name, first, asOf, state) => {
+    expect(LOST_AFTER_DAYS).toBe(183);
+    expect(followUpStateOf(first, asOf)).toBe(state);
+  });
+});
