@@ -20,6 +20,7 @@ caption { text-align: left; font-weight: bold; padding: 0.2rem 0; }
 th, td { border-bottom: 1px solid #767676; padding: 0.25rem 0.5rem; text-align: left;
   vertical-align: top; }
 tbody th { font-weight: normal; }
+td p { margin: 0 0 0.2rem; }
 thead th { border-bottom: 2px solid #000000; vertical-align: bottom; }
 td.number { white-space: nowrap; }
 .number { text-align: right; font-variant-numeric: tabular-nums; }
@@ -35,7 +36,7 @@ a { color: #000000; }
   th, td { padding: 0.7mm 1.5mm; }
   thead { display: table-header-group; break-after: avoid; }
   tbody:first-of-type tr:first-child { break-before: avoid; }
-  tr, figure, .note, .whole, li { break-inside: avoid; }
+  tr, figure, .note, .whole, .scroll, li { break-inside: avoid; }
   .scroll { overflow: visible; }
   svg { max-width: 150mm; }
   a { text-decoration: none; }
