@@ -190,6 +190,59 @@ async function newFeed(wish: object = {}) {
 const subscribe = (path: string, headers: Readonly<Record<string, string>> = {}) =>
   fetch(`${app.url}${path}`, { headers });
 
+describe('a booked examination', () => {
+  it('is in the list as booked and in the calendar on its day, until it is cancelled', async () => {
+    const { path } = await newFeed();
+    const [one] = (await listed('state=open&kind=endoscopy&from=2026-06-01')).followUps;
+    if (one === undefined) throw new Error('an examination is open');
+    const { id } = one;
+    const { latest: day } = one.item['due'] as { readonly latest: string };
+    const times = { startsAt: `${day}T09:00:00+02:00`, endsAt: `${day}T09:30:00+02:00` };
+    const say = (revision: number, said: object) => {
+      const sentAt = `2027-05-0${revision}T09:00:00+02:00`;
+      const body = JSON.stringify({ schema: 'booking/1', revision, sentAt, ...said });
+      return app.post(`/follow-ups/${id}/booking`, body, { role: 'scheduler' });
+    };
+    const shown = async () => {
+      const events = readByIcalJs(await (await subscribe(path)).text());
+      const event = events.find(({ uid }) => uid.startsWith(id));
+      return { status: event?.status, start: event?.start, sequence: event?.sequence ?? -1 };
+    };
+    const bookedIds = async () => (await listed('booked=true')).followUps.map((each) => each.id);
+    const before = await shown();
+    expect(before).toMatchObject({ status: 'TENTATIVE' });
+    expect(await bookedIds()).not.toContain(id);
+    const { cursor } = { cursor: '', ...(await listed('limit=1')) };
+
+    expect((await say(1, { status: 'booked', ...times })).status).toBe(202);
+    expect((await say(1, { status: 'booked', ...times })).status).toBe(200);
+    const after = await shown();
+    expect(after).toMatchObject({ status: 'CONFIRMED', start: day });
+    expect(after.sequence).toBeGreaterThan(before.sequence);
+    expect(await bookedIds()).toContain(id);
+    const changes = await settledChanges(String(cursor), id);
+    expect(changes.find((each) => each.id === id)?.item).toMatchObject({
+      booking: { status: 'booked', startsAt: times.startsAt },
+    });
+
+    const cancelled = await say(2, { status: 'cancelled', ...times });
+    expect(cancelled.status).toBe(202);
+    const last = await shown();
+    expect(last).toMatchObject({ status: 'TENTATIVE', start: before.start });
+    expect(last.sequence).toBeGreaterThan(after.sequence);
+    expect(await bookedIds()).not.toContain(id);
+  });
+});
+
+/** Another database of the server may hold back what is told of ours for a moment. */
+async function settledChanges(cursor: string, id: string): Promise<readonly Shown[]> {
+  for (;;) {
+    const { followUps } = await listed(`since=${cursor}&limit=500`);
+    if (followUps.some((each) => each.id === id)) return followUps;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+}
+
 describe('a calendar feed', () => {
   it('is read by two readers of others as the same events, and breaks no rule of RFC 5545', async () => {
     const { path } = await newFeed();
