@@ -9,7 +9,7 @@ import type { IndicatorId, QuantityId } from './words.js';
 const LEVEL = 0.95;
 
 /** Units of the quantities, as they are shown. */
-export const QUANTITY_UNITS: { readonly [Id in QuantityId]: string } = {
+const QUANTITY_UNITS: { readonly [Id in QuantityId]: string } = {
   speedCm2PerH: 'cm2/h',
   sizeMm: 'mm',
   procedureMin: 'min',

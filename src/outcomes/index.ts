@@ -1,5 +1,5 @@
 export { sizeBandOf, traineeBandOf } from './bands.js';
-export { NO_CASES, QUANTITY_UNITS } from './cell-results.js';
+export { NO_CASES } from './cell-results.js';
 export type {
   Asked,
   CaseInOrder,
@@ -15,11 +15,10 @@ export type {
 } from './counts.js';
 export {
   type FirstCheck,
-  FOLLOW_UP_DEFINITIONS,
   followUpStateOf,
   LOST_AFTER_DAYS,
 } from './follow-up-state.js';
-export { INDICATORS, SPEED_BENCHMARKS, WINDOW_DAYS } from './indicators.table.js';
+export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
 export {
   DEFAULT_SMALL_CELLS,
   type Filters,
@@ -55,9 +54,9 @@ export type {
   Threshold,
 } from './series.js';
 export { SERIES } from './series.table.js';
-export { ALL_SHOWN, dimensionsOf, hiddenProblems, type Shown, shownIn } from './shown.js';
+export { dimensionsOf, hiddenProblems } from './shown.js';
 export { toFunnel } from './to-funnel.js';
-export { type Counted, LEAST_FOR_RANKING, toReport } from './to-report.js';
+export { type Counted, toReport } from './to-report.js';
 export { cusumSeries, learningCurve } from './to-series.js';
 export {
   DIMENSIONS,

@@ -119,6 +119,12 @@ export interface OutcomeReport {
   /** Absent: suppressed, or no lesion was checked. */
   readonly recurrence?: SurvivalCurve;
   readonly definitions: readonly Definition[];
+  /** What each state of the first check means; derived, no source. */
+  readonly followUpDefinitions: { readonly [State in keyof FollowUpCounts]: string };
+  /** Published speeds, in cm2/h. */
+  readonly speedBenchmarks: readonly Benchmark[];
+  /** Of the intervals and of the curve. */
+  readonly sources: readonly Citation[];
   /** For readers: what the numbers cannot say. */
   readonly cautions: readonly string[];
   readonly asOf: string;

@@ -20,7 +20,7 @@ export interface SeriesRow {
 }
 
 /** Speed of an expert, in cm2/h. */
-export const EXPERT_SPEED_CM2_PER_H = 9;
+const EXPERT_SPEED_CM2_PER_H = 9;
 
 const isNo = (word: string): boolean | undefined =>
   word === 'yes' || word === 'no' ? word === 'no' : undefined;

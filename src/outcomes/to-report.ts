@@ -1,6 +1,8 @@
+import { CLOPPER_PEARSON_CITES, KAPLAN_MEIER_CITES, WILSON_CITES } from '../statistics/index.js';
 import { indicatorResult, quantityResult } from './cell-results.js';
 import type { CubeCell, FollowUpCounts, MeasuredCell, WatchedFor } from './counts.js';
-import { INDICATORS } from './indicators.table.js';
+import { FOLLOW_UP_DEFINITIONS } from './follow-up-state.js';
+import { INDICATORS, SPEED_BENCHMARKS } from './indicators.table.js';
 import type { OutcomeQuery, SmallCellPolicy } from './question.js';
 import { recurrenceCurve } from './recurrence-curve.js';
 import type { OutcomeReport, ReportCell } from './report.js';
@@ -56,6 +58,12 @@ export function toReport(
       : { followUp: counted.followUps }),
     ...(recurrence === undefined ? {} : { recurrence }),
     definitions: INDICATORS,
+    followUpDefinitions: FOLLOW_UP_DEFINITIONS,
+    speedBenchmarks: SPEED_BENCHMARKS,
+    sources: [
+      ...(query.interval === 'wilson' ? WILSON_CITES : CLOPPER_PEARSON_CITES),
+      ...(recurrence === undefined ? [] : KAPLAN_MEIER_CITES),
+    ],
     cautions: isHiding ? [...CAUTIONS, CAUTION_HIDDEN] : CAUTIONS,
     asOf: query.asOf,
   };

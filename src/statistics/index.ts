@@ -3,7 +3,7 @@ import { CALENDAR_RULE } from './calendar-rule.js';
 import { CUSUM_RULE, EXACT_FUNNEL_RULE, FUNNEL_RULE } from './chart-rules.js';
 import { CLOPPER_PEARSON_RULE, RATE_RULE, WILSON_RULE } from './proportion-rules.js';
 
-export { clopperPearsonInterval } from './clopper-pearson.js';
+export { CLOPPER_PEARSON_CITES, clopperPearsonInterval } from './clopper-pearson.js';
 export type { Counts, Interval } from './counts.js';
 export { CUSUM_CITES, type CusumAims, type CusumParameters, cusumParameters } from './cusum.js';
 export { type CusumStep, cusumCurve } from './cusum-curve.js';
@@ -16,7 +16,7 @@ export {
 } from './kaplan-meier.js';
 export { type QuartileValues, quartiles } from './quartiles.js';
 export { ratePercent } from './rate.js';
-export { wilsonInterval } from './wilson.js';
+export { WILSON_CITES, wilsonInterval } from './wilson.js';
 
 /** Rates, intervals and charts that can be asked like any other rule. */
 export const STATISTICS_RULES: readonly QuantityRule[] = [
