@@ -219,7 +219,7 @@ export const BIBLIOGRAPHY = {
     about: 'what an expert of colorectal dissection reaches, and what trainees do',
   },
   earlyCancerGroup: {
-    citation: 'Page of a European group on early cancer, as read; its text is cut',
+    citation: 'Page of a European group on early cancer, its text cut; no source in print',
     about: 'rates that a unit should reach',
   },
   gePort2023: {
@@ -235,7 +235,7 @@ export const BIBLIOGRAPHY = {
     about: 'learning curve of the speed of gastric dissection',
   },
   jeonHh: {
-    citation: 'Jeon HH et al., colorectal dissection by an operator trained in the stomach',
+    citation: 'Jeon HH et al., journal and year not noted: no source to look up',
     about: 'learning curve of colorectal dissection',
   },
   lowVolume2021: {
