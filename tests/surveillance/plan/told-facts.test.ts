@@ -165,6 +165,17 @@ describe('new lesions', () => {
       [lesion({ sizeMm: 4, polypType: 'sessile-serrated', histology: 'low-grade-dysplasia' })],
     ],
     ['open', 'one without its type', [lesion({ sizeMm: 4, histology: 'low-grade-dysplasia' })]],
+    [
+      'needing-surveillance',
+      'four adenomas and a fifth without its type',
+      [...many(low, 4), lesion({ sizeMm: 4, histology: 'low-grade-dysplasia' })],
+    ],
+    [
+      'open',
+      'four adenomas and a lesion without type or dysplasia',
+      [...many(low, 4), lesion({ histology: 'serrated-without-dysplasia' })],
+    ],
+    ['needing-surveillance', 'one adenoma of 25 mm', [lesion({ sizeMm: 25, ...low })]],
     ['open', 'tissue not taken', [lesion({ sizeMm: 4, histology: 'not-taken' })]],
     ['open', 'tissue in doubt', [lesion({ sizeMm: 4, histology: 'indefinite' })]],
     ['open', 'nothing told of the tissue', [lesion({ sizeMm: 4, polypType: 'adenoma' })]],
