@@ -6,7 +6,7 @@ export {
 } from './booking/check-against-case.js';
 export { BOOKING_CHECKS } from './booking/cross-checks.js';
 export { type BookingMessage, parseBooking } from './booking/parse-booking.js';
-export { BOOKING_STATUSES, CANCEL_REASONS, type CancelReason } from './booking/words.table.js';
+export type { CancelReason } from './booking/words.table.js';
 export { type CaseFields, caseSchema } from './case/case.js';
 export { CROSS_CHECKS } from './case/cross-checks.js';
 export {

@@ -78,6 +78,8 @@ export interface ScheduledItem
     | 'booking'
   > {
   readonly doneBy?: Pick<NonNullable<PlanItem['doneBy']>, 'kind' | 'on' | 'timing'>;
+  /** Of the check of a booking: id of the follow-up that is booked. */
+  readonly about?: string;
   /** Id of the follow-up that stands instead of a superseded one. */
   readonly replacedBy?: string;
 }

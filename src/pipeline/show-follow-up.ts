@@ -24,7 +24,7 @@ export function showTo(
 }
 
 function toScheduled(item: PlanItem, idOf: (key: string) => string): ScheduledItem {
-  const { task, due, proposed, noOpenDay, doneBy, booking, replacedBy } = item;
+  const { task, due, proposed, noOpenDay, doneBy, booking, about, replacedBy } = item;
   return {
     kind: item.kind,
     ...(task === undefined ? {} : { task }),
@@ -38,6 +38,7 @@ function toScheduled(item: PlanItem, idOf: (key: string) => string): ScheduledIt
     reasons: item.reasons.filter(({ code }) => TOLD.includes(code)),
     ...(doneBy === undefined ? {} : { doneBy: pickDone(doneBy) }),
     ...(booking === undefined ? {} : { booking }),
+    ...(about === undefined ? {} : { about: idOf(about) }),
     ...(replacedBy === undefined ? {} : { replacedBy: idOf(replacedBy) }),
   };
 }

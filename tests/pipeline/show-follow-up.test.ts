@@ -50,6 +50,7 @@ const item = fc.record(
     due: window,
     proposed: window,
     replacedBy: fc.constant(`${CANARY}.2`),
+    about: fc.constant(`${CANARY}.3`),
     doneBy: fc.constant({
       kind: 'report' as const,
       id: { system: 'urn:oid:2.999.1', value: CANARY },

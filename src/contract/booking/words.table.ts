@@ -3,7 +3,6 @@
  * `did-not-attend`: the patient neither came nor cancelled.
  */
 export const BOOKING_STATUSES = ['booked', 'moved', 'cancelled', 'did-not-attend'] as const;
-export type BookingStatus = (typeof BOOKING_STATUSES)[number];
 
 /**
  * Why an appointment was cancelled: by the patient, because of the death of the patient, by the
