@@ -69,6 +69,9 @@ describe('a grade', () => {
   it('is V for whoever died of an event, and at least I for whoever was admitted again', () => {
     const died = bare('delayed-perforation', '2026-06-10', { course: { died: true } });
     expect(outcomeOf('agree', died)).toMatchObject({ grade: 'V' });
+    const over = { died: true, resolvedOn: '2026-06-20' };
+    const both = bare('delayed-perforation', '2026-06-10', { course: over });
+    expect(outcomeOf('agree', both)).toMatchObject({ grade: 'V' });
     const admitted = bare('fever', '2026-06-10', { course: { readmitted: true } });
     expect(outcomeOf('agree', admitted)).toMatchObject({ atLeast: 'I' });
     expect(outcomeOf('agree', bare('fever', '2026-06-10'))).toMatchObject({ atLeast: 'none' });
