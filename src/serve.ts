@@ -90,11 +90,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
     ...{ store, settings, log },
     besides: createServerBookings({
       ...{ store, settings, log },
-      client: toClient(config, fhirBase),
-      baseUrl: fhirBase,
-      identifierBase: settings.unit.identifierBase,
-      mark: createSeenMark(database),
-      clock: systemClock,
+      ...toSearch(config, fhirBase, database),
     }),
     clock: systemClock,
     chance: Math.random,
@@ -155,6 +151,15 @@ async function startSandbox(config: Config, database: Database, opened: Close[])
   opened.push(() => stop(0));
   return `http://127.0.0.1:${port}`;
 }
+
+/** Where bookings are learnt from. */
+const toSearch = (config: Config, baseUrl: string, database: Database) => ({
+  client: toClient(config, baseUrl),
+  baseUrl,
+  identifierBase: config.unit.identifierBase,
+  mark: createSeenMark(database),
+  clock: systemClock,
+});
 
 function toClient({ fhir: { token } }: Config, baseUrl: string) {
   const authorize = token === undefined ? {} : { authorize: bearerToken(token) };

@@ -60,6 +60,7 @@ async function look(deps: ServerBookingsDeps, signal: AbortSignal): Promise<void
   const found = await findAppointments(deps, instant(sinceMs), signal);
   if (signal.aborted) return;
   if (found.kind === 'failed') return sayFailed(found, log);
+  if (!found.isWhole) log.warn({ event: 'appointments-incomplete' });
   const now = () => instant(clock.now());
   const { learnt, failed } = await learnBookings(found.appointments, { store, settings, now });
   if (learnt > 0) log.info({ event: 'bookings-learnt', count: learnt });

@@ -26,6 +26,8 @@ export interface AppointmentSearch {
 export interface AppointmentsFound {
   readonly kind: 'found';
   readonly appointments: readonly FoundAppointment[];
+  /** Whether the last page was reached. */
+  readonly isWhole: boolean;
   /** Everything that changed until then was seen; absent where nothing says so. */
   readonly seenUntil?: string;
 }
@@ -57,6 +59,7 @@ export async function findAppointments(
   const seenUntil = isWhole || isSorted ? latestOf(read) : undefined;
   return {
     kind: 'found',
+    isWhole,
     appointments: read.flatMap((one) => forRequests(one, requests.known, search.identifierBase)),
     ...(seenUntil === undefined ? {} : { seenUntil }),
   };

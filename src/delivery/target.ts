@@ -11,6 +11,7 @@ import type { FhirClient } from './fhir-client.js';
 import { findReports } from './find-reports.js';
 import { linkReports } from './laboratory-report.js';
 import { patientIdentifierOf, readPatientSearch } from './patient.js';
+import { leaveTaken } from './taken-appointments.js';
 import type { Failure, Verdict } from './verdict.js';
 
 /** Whether the target can be used now, and how. */
@@ -127,7 +128,9 @@ async function deliverBundle(
   const reports = await findReports(config, bundle, signal);
   if ('kind' in reports) return reports;
 
-  const sent = linkReports(addressBundle(bundle, mode, patient), reports);
+  const addressed = linkReports(addressBundle(bundle, mode, patient), reports);
+  const sent = await leaveTaken(config, addressed, signal);
+  if ('kind' in sent) return sent;
   const answer = await config.client.transaction(JSON.stringify(sent), signal);
   const verdict = classifyTransaction(answer, sent, config.clock.now());
   if (verdict.kind !== 'failed' || verdict.status !== 412 || mode !== 'conditional') {

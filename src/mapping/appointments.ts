@@ -59,15 +59,27 @@ function saidOf({ known, settings }: MappingContext, item: PlanItem): Said | und
   if (booking?.heldBy === 'service') return told(booking);
   const isProposed = settings.proposedAppointments && item.kind === 'endoscopy';
   if (booking?.status === 'booked') {
-    // Ours was booked as well where a scheduler once told of it without naming one of its own.
-    const wasOurs = known.bookings.some(
-      ({ fields }) => fields.item === key && fields.appointment === undefined,
-    );
-    const isOurs = isProposed || wasOurs;
-    return isOurs ? { ...CANCELLED_FOR_ANOTHER, patientSays: 'needs-action' } : undefined;
+    const ours = toldOfOurs(known.bookings, key);
+    const isWritten = isProposed || ours !== undefined;
+    return isWritten
+      ? { ...CANCELLED_FOR_ANOTHER, ...ours, patientSays: 'needs-action' }
+      : undefined;
   }
   const isAskedFor = isProposed && item.state === 'open' && item.due !== undefined;
   return isAskedFor ? { status: 'proposed', patientSays: 'needs-action' } : undefined;
+}
+
+/** The time of ours, where a scheduler told of the visit before it had an Appointment of its own. */
+function toldOfOurs(
+  bookings: MappingContext['known']['bookings'],
+  key: string,
+): Pick<Appointment, 'start' | 'end'> | undefined {
+  return bookings
+    .filter(({ fields }) => fields.item === key && fields.appointment === undefined)
+    .flatMap(({ fields: { startsAt, endsAt } }) =>
+      startsAt === undefined || endsAt === undefined ? [] : [{ start: startsAt, end: endsAt }],
+    )
+    .at(-1);
 }
 
 /** @returns what a scheduler said; a cancelled Appointment keeps the time that it had */

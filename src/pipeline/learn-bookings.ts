@@ -98,7 +98,7 @@ interface Word {
   readonly status: Booking['status'];
   readonly startsAt?: string;
   readonly endsAt?: string;
-  readonly appointment?: string;
+  readonly appointment: string;
 }
 
 /** Codes of FHIR R4, appointmentstatus, of a visit that has its time or had it. */
@@ -117,7 +117,7 @@ function wordOf(
     return known?.status === 'did-not-attend' ? undefined : wordOn(missed, 'did-not-attend');
   }
   const isGone = own !== undefined && own.status !== 'noshow' && known?.status === 'booked';
-  return isGone ? { status: 'cancelled', ...named(own) } : undefined;
+  return isGone ? { status: 'cancelled', appointment: own.reference } : undefined;
 }
 
 const isHeld = ({ status, start, end }: ServerAppointment): boolean =>
@@ -128,18 +128,18 @@ function byUpdate(a: ServerAppointment, b: ServerAppointment): number {
   return (at || 0) - (other || 0);
 }
 
-/** Whether the known booking is this very Appointment. */
+/** Whether the known booking is this very Appointment; what was told to us stands in ours. */
 const isTheKnown = (
   { isOurs, reference }: ServerAppointment,
   known: Booking | undefined,
 ): boolean =>
-  known !== undefined && (isOurs ? known.heldBy === 'service' : known.appointment === reference);
+  known?.appointment === reference || (isOurs && known !== undefined && known.heldBy === 'service');
 
 function isKnown(held: ServerAppointment, known: Booking | undefined): boolean {
   const { start = '', end = '' } = held;
   return (
     known?.status === 'booked' &&
-    (held.isOurs || isTheKnown(held, known)) &&
+    isTheKnown(held, known) &&
     isSame(known.startsAt, start) &&
     isSame(known.endsAt, end)
   );
@@ -153,9 +153,5 @@ const wordOn = (one: ServerAppointment, status: Word['status']): Word => ({
   ...(one.start === undefined || one.end === undefined
     ? {}
     : { startsAt: one.start, endsAt: one.end }),
-  ...named(one),
+  appointment: one.reference,
 });
-
-/** Ours has no name of its own there: whoever booked it has booked what we proposed. */
-const named = ({ isOurs, reference }: ServerAppointment) =>
-  isOurs ? {} : { appointment: reference };
