@@ -22,7 +22,11 @@ export function bookedItems(facts: PlanFacts, items: readonly PlanItem[]): reado
   });
 }
 
-/** Words of each item, in their order; the check of a booking is not booked itself. */
+/**
+ * Words of each item, in their order; the check of a booking is not booked itself.
+ *
+ * Source: project definition.
+ */
 export function wordsByItem({
   bookings = [],
 }: PlanFacts): ReadonlyMap<string, readonly BookingWord[]> {
