@@ -67,10 +67,15 @@ function endOnCrash(log: Log): void {
   });
 }
 
-function sayStarted({ port, fhirBase, oneTimeKeys }: Running, config: Config, err: Say): void {
+function sayStarted(
+  { port, fhirBase, isHeld, oneTimeKeys }: Running,
+  config: Config,
+  err: Say,
+): void {
   const host = config.host.includes(':') ? `[${config.host}]` : config.host;
   const to = `${config.sandbox ? 'the sandbox at ' : ''}${fhirBase}`;
-  err(`Listening on http://${host}:${port}, delivering to ${to}\n`);
+  const delivering = isHeld ? 'delivering nothing: its cases are invented' : `delivering to ${to}`;
+  err(`Listening on http://${host}:${port}, ${delivering}\n`);
   if (oneTimeKeys.length === 0) return;
   err('No API keys are set up. These are for this run alone, on this machine alone:\n');
   for (const { key, stored } of oneTimeKeys) {

@@ -39,6 +39,8 @@ export interface Running {
   readonly port: number;
   /** Where records go. */
   readonly fhirBase: string;
+  /** Whether nothing goes there: the cases of the database are invented and held back. */
+  readonly isHeld: boolean;
   /** Keys of this run alone; empty when keys are set up. */
   readonly oneTimeKeys: readonly NewKey[];
   /**
@@ -118,6 +120,7 @@ async function build(config: Config, source: string, log: Log, opened: Close[]):
   return {
     port: http.port,
     fhirBase,
+    isHeld,
     oneTimeKeys: keys.oneTime,
     stop: async () => {
       accepting = false;

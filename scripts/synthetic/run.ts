@@ -22,8 +22,11 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) {
 // A reader that has seen enough, such as `head`, is no failure.
 process.stdout.on('error', () => process.exit());
 
-const asked = readArguments(process.argv.slice(2));
-if (typeof asked === 'string') {
+const args = process.argv.slice(2);
+const asked = readArguments(args);
+if (args.includes('--help')) {
+  process.stdout.write(USAGE);
+} else if (typeof asked === 'string') {
   say(`${asked}\n\n${USAGE}`);
   process.exitCode = 2;
 } else {
