@@ -22,7 +22,14 @@ import endoscopyReport from '../../profiles/StructureDefinition-dr-endoscopy-rep
 import esdProcedure from '../../profiles/StructureDefinition-dr-esd-procedure.json' with {
   type: 'json',
 };
+import followUp from '../../profiles/StructureDefinition-dr-follow-up.json' with { type: 'json' };
 import followUpAppointment from '../../profiles/StructureDefinition-dr-follow-up-appointment.json' with {
+  type: 'json',
+};
+import followUpFinding from '../../profiles/StructureDefinition-dr-follow-up-finding.json' with {
+  type: 'json',
+};
+import followUpReport from '../../profiles/StructureDefinition-dr-follow-up-report.json' with {
   type: 'json',
 };
 import followUpRequest from '../../profiles/StructureDefinition-dr-follow-up-request.json' with {
@@ -32,8 +39,17 @@ import followUpTask from '../../profiles/StructureDefinition-dr-follow-up-task.j
   type: 'json',
 };
 import injectate from '../../profiles/StructureDefinition-dr-injectate.json' with { type: 'json' };
+import laterFinding from '../../profiles/StructureDefinition-dr-later-finding.json' with {
+  type: 'json',
+};
 import lesion from '../../profiles/StructureDefinition-dr-lesion.json' with { type: 'json' };
 import media from '../../profiles/StructureDefinition-dr-media.json' with { type: 'json' };
+import pathologyFinding from '../../profiles/StructureDefinition-dr-pathology-finding.json' with {
+  type: 'json',
+};
+import pathologyReport from '../../profiles/StructureDefinition-dr-pathology-report.json' with {
+  type: 'json',
+};
 import pathologyRequest from '../../profiles/StructureDefinition-dr-pathology-request.json' with {
   type: 'json',
 };
@@ -87,12 +103,18 @@ export const PROFILES: readonly Profile[] = [
   endoscopyFinding,
   endoscopyReport,
   esdProcedure,
+  followUp,
   followUpAppointment,
+  followUpFinding,
+  followUpReport,
   followUpRequest,
   followUpTask,
   injectate,
+  laterFinding,
   lesion,
   media,
+  pathologyFinding,
+  pathologyReport,
   pathologyRequest,
   provenance,
   score,

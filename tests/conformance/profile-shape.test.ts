@@ -1,4 +1,6 @@
+import { readdir, readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { checkBundle } from '../../src/conformance/index.js';
 import { brokenShape } from '../../src/conformance/own-invariants.js';
 import { shapeRules } from '../../src/conformance/profile-shape.js';
@@ -17,6 +19,10 @@ const said = (...edits: readonly Edit[]) => {
 };
 
 const PLACE = '/entry/0/resource';
+
+const PROFILE_FILE = 'StructureDefinition-dr-';
+/** Of extensions, and of the outcomes of a unit. */
+const NOT_OF_A_CASE: readonly string[] = ['Extension', 'MeasureReport'];
 
 describe('what the published profiles demand of elements', () => {
   it.each<[string, Edit, string]>([
@@ -74,6 +80,19 @@ describe('what the published profiles demand of elements', () => {
     const result = checkBundle(edited(SAMPLES.pending(), [{ at: 'Specimen.A/subject' }]));
     const problems = result.ok ? [] : result.problems;
     expect(problems.map(({ rule }) => rule)).toEqual(['profile-shape']);
+  });
+
+  it('is asked of every published profile that a resource of a case can claim', async () => {
+    const folder = new URL('../../profiles/', import.meta.url);
+    const published = (await readdir(folder)).filter((name) => name.startsWith(PROFILE_FILE));
+    const claimable = await Promise.all(
+      published.map(async (name) => {
+        const definition: unknown = JSON.parse(await readFile(new URL(name, folder), 'utf8'));
+        const { url, type } = z.object({ url: z.string(), type: z.string() }).parse(definition);
+        return NOT_OF_A_CASE.includes(type) ? [] : [url];
+      }),
+    );
+    expect(PROFILES.map(({ url }) => url).sort()).toEqual(claimable.flat().sort());
   });
 
   it('is asked for every profile, and never of elements within a slice', () => {
