@@ -3,6 +3,7 @@ import { type ClassRule, readTold } from '../../src/rules/index.js';
 import { ALL_SETS } from '../assessment/curability/spaces.js';
 import { everyQuestion, type Plain } from '../support/every-question.js';
 import { changesOfCondition, replaced } from './changes.js';
+import { countsInReadme } from './counts.js';
 
 /**
  * What one report cannot say at once, as plain conditions: vessel invasion in a dysplasia that
@@ -67,6 +68,8 @@ function planted(rule: ClassRule) {
   });
 }
 
+let made = 0;
+
 describe.each(ALL_SETS)('contradictions of $rule.id', ({ rule }) => {
   it('are those of the second writing', () => {
     const differing = QUESTIONS.filter((q) => refusal(rule, q) !== mustRefuse(rule, q));
@@ -74,9 +77,17 @@ describe.each(ALL_SETS)('contradictions of $rule.id', ({ rule }) => {
   });
 
   it('are noticed when one point of them changes', () => {
-    const unnoticed = planted(rule).filter(
+    const changes = planted(rule);
+    made += changes.length;
+    const unnoticed = changes.filter(
       (change) => !QUESTIONS.some((q) => refusal(change.rule, q) !== mustRefuse(rule, q)),
     );
     expect(unnoticed.map(({ name }) => name)).toEqual([]);
+  });
+});
+
+describe('the changes of contradictions', () => {
+  it('are as many as is written down', () => {
+    expect({ made, unnoticed: 0 }).toEqual(countsInReadme('contradictions'));
   });
 });

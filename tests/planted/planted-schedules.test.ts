@@ -5,6 +5,7 @@ import { FOLLOW_UP_RULES } from '../../src/surveillance/index.js';
 import { inDates, type Schedule } from '../../src/surveillance/schedule.js';
 import { everyQuestion, type Plain } from '../support/every-question.js';
 import { SECOND_FOLLOW_UPS } from '../surveillance/second-writing.js';
+import { countsInReadme } from './counts.js';
 import { changesOfSchedule } from './schedule-changes.js';
 
 const ON = '2024-03-15';
@@ -40,6 +41,8 @@ const ROWS: readonly (readonly [string, Schedule])[] = Object.entries(FOLLOW_UPS
   ([row, { schedule }]) => [row, schedule],
 );
 
+let made = 0;
+
 describe.each(ROWS)('one changed point of the schedule of %s', (row, schedule) => {
   const texts = [...(SAID.get(row) ?? [])];
 
@@ -47,7 +50,14 @@ describe.each(ROWS)('one changed point of the schedule of %s', (row, schedule) =
     expect(texts).toEqual([inDates(schedule, ON)]);
     const changes = changesOfSchedule(schedule);
     expect(changes.length).toBeGreaterThan(0);
+    made += changes.length;
     const unnoticed = changes.filter(({ to }) => texts.includes(inDates(to, ON) ?? ''));
     expect(unnoticed.map(({ name }) => name)).toEqual([]);
+  });
+});
+
+describe('the changes of schedules', () => {
+  it('are as many as is written down', () => {
+    expect({ made, unnoticed: 0 }).toEqual(countsInReadme('schedules'));
   });
 });
