@@ -2,13 +2,23 @@ import type { Bundle } from 'fhir/r4.js';
 import type { Draft } from './consistent-case.js';
 
 /**
- * Statuses that may follow a status, by type of resource; the same status may always stand.
+ * Statuses that may follow a status, by type of resource; the same status may always stand, and so
+ * may `entered-in-error` after any, which "should never have existed".
  *
- * Source: FHIR R4 code systems observation-status and diagnostic-report-status ("amended: subsequent
- * to being final", "corrected: subsequent to being final", "appended: subsequent to being final"),
- * request-status ("revoked: terminated prior to the known full completion"; "completed" and "revoked"
- * end it), event-status and specimen-status ("entered-in-error: the electronic record should never
- * have existed"); the definitions from memory.
+ * Source: FHIR R4 (4.0.1), the definitions of the codes of the code systems
+ * - observation-status, diagnostic-report-status: "amended: subsequent to being final"; so is what
+ *   was corrected or appended;
+ * - request-status: "revoked: terminated prior to the known full completion", "completed: no further
+ *   activity will occur", "on-hold: temporarily withdrawn but expected to resume";
+ * - specimen-status: "unavailable: lost, destroyed or consumed";
+ * - task-status: "draft: not yet ready to be acted upon", "requested: ready to be acted upon and
+ *   action is sought", "cancelled: the task was not completed", "completed". What is completed,
+ *   cancelled, rejected or failed is over. `received`, `accepted` and `in-progress` are for tasks
+ *   with an owner, who says so; ours have none;
+ * - appointmentstatus: "proposed: none of the participants have finalized their acceptance, and the
+ *   start/end time might not be set yet", "booked: confirmed to go ahead at the date/times
+ *   specified", "noshow: have not appeared". From cancelled and noshow back to booked: our
+ *   Appointment is that of a request, and a scheduler books the request anew (project definition).
  */
 const CHANGED = ['amended', 'corrected', 'appended'] as const;
 const REPORTED: Path = {
@@ -25,6 +35,17 @@ const PATHS: Readonly<Record<string, Path>> = {
   DiagnosticReport: REPORTED,
   ServiceRequest: { draft: ['active', 'revoked'], active: ['completed', 'revoked', 'on-hold'] },
   Specimen: { available: ['unavailable', 'unsatisfactory'] },
+  Task: {
+    draft: ['requested', 'cancelled'],
+    requested: ['on-hold', 'completed', 'cancelled'],
+    'on-hold': ['requested', 'completed', 'cancelled'],
+  },
+  Appointment: {
+    proposed: ['booked', 'cancelled'],
+    booked: ['cancelled', 'noshow'],
+    cancelled: ['booked'],
+    noshow: ['booked'],
+  },
 };
 type Path = Readonly<Record<string, readonly string[]>>;
 
