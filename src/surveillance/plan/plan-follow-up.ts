@@ -29,8 +29,8 @@ export function planFollowUp(
   unit: UnitSettings,
   before: readonly PlanFacts[] = [],
 ): FollowUpPlan {
-  const now = planOf(facts, unit);
-  const earlier = before.map((was) => planOf(was, unit));
+  const now = planOf(inOrder(facts), unit);
+  const earlier = distinct(before).map((was) => planOf(was, unit));
   const items = withBookings(now, earlier, unit).map(withUrgency).sort(byDate);
   const named = items.flatMap(({ doneBy }) => (doneBy === undefined ? [] : [textOf(doneBy.id)]));
   return {
@@ -44,9 +44,16 @@ export function planFollowUp(
   };
 }
 
-const planOf = (told: PlanFacts, unit: UnitSettings): EarlierPlan => ({
-  facts: inOrder(told),
-  items: itemsOf(told, unit),
+/** Each once and by content: most messages of a case change nothing that a plan rests on. */
+function distinct(facts: readonly PlanFacts[]): readonly PlanFacts[] {
+  const ordered = facts.map(inOrder);
+  const byContent = new Map(ordered.map((each) => [JSON.stringify(each), each] as const));
+  return [...byContent].sort(([a], [b]) => compare(a, b)).map(([, each]) => each);
+}
+
+const planOf = (facts: PlanFacts, unit: UnitSettings): EarlierPlan => ({
+  facts,
+  items: itemsOf(facts, unit),
 });
 
 /** All that was ever asked for, with its bookings, and tasks for those that do not fit. */
@@ -64,8 +71,7 @@ function withBookings(
   return [...items, ...checks, ...supersededItems({ ...now, items: checks }, checked)];
 }
 
-function itemsOf(told: PlanFacts, unit: UnitSettings): readonly PlanItem[] {
-  const facts = inOrder(told);
+function itemsOf(facts: PlanFacts, unit: UnitSettings): readonly PlanItem[] {
   const { examinations } = facts;
   const series = seriesItems(facts, examinations, unit);
   const local = facts.outcome === 'piecemeal' || facts.verdict.group === 'local-risk';

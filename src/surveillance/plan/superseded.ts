@@ -15,7 +15,7 @@ export interface EarlierPlan {
  * Source: project definition: nothing planned vanishes without a word.
  *
  * @param now the present plan
- * @param before in any order
+ * @param before of those that had an item, the first one says why it is gone
  */
 export function supersededItems(
   now: EarlierPlan,
@@ -23,7 +23,7 @@ export function supersededItems(
 ): readonly PlanItem[] {
   const kept = new Set(now.items.map(({ key }) => key));
   const gone = new Map<string, PlanItem>();
-  for (const earlier of [...before].sort(byContent)) {
+  for (const earlier of before) {
     for (const item of earlier.items) {
       if (kept.has(item.key) || gone.has(item.key) || item.state === 'revoked') continue;
       const replacedBy = replacementOf(item, now.items);
@@ -61,9 +61,4 @@ function whyOf(now: PlanFacts, was: PlanFacts): ReasonCode {
     JSON.stringify(of(was)) !== JSON.stringify(of(now));
   if (differs(({ examinations }) => examinations)) return 'examination-told';
   return differs(({ events }) => events) ? 'event-told' : 'facts-changed';
-}
-
-function byContent(a: EarlierPlan, b: EarlierPlan): number {
-  const [one, other] = [a, b].map(({ facts }) => JSON.stringify(facts));
-  return (one ?? '') < (other ?? '') ? -1 : 1;
 }
