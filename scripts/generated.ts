@@ -2,7 +2,9 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { generateSchemas } from './contract/generate-schemas.js';
+import { generateDictionary } from './outcomes/generate-dictionary.js';
 import { generateBaseInvariants } from './profiles/base-invariants.js';
+import { generateMeasure } from './profiles/generate-measure.js';
 import { generateProfiles } from './profiles/generate-profiles.js';
 import { generateR4Schema } from './profiles/generate-r4-schema.js';
 import { generateTerminology } from './terminology/index.js';
@@ -15,6 +17,8 @@ const GENERATORS: Readonly<Record<string, Generator>> = {
   'base invariants': generateBaseInvariants,
   'R4 schema': generateR4Schema,
   profiles: generateProfiles,
+  'data dictionary': generateDictionary,
+  measure: generateMeasure,
 };
 
 const isCheck = process.argv.includes('--check');

@@ -1,5 +1,5 @@
+import { toCsv } from '../kernel/index.js';
 import type { ExpectedLoad } from '../pipeline/index.js';
-import { toCsv } from './csv.js';
 import { type Form, readFollowUpsFlags } from './follow-ups-options.js';
 import { tableOf } from './table.js';
 import { type ExitCode, UsageError, type Work, type World } from './world.js';

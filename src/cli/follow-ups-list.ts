@@ -1,5 +1,5 @@
+import { toCsv } from '../kernel/index.js';
 import type { FollowUp } from '../pipeline/index.js';
-import { toCsv } from './csv.js';
 import { whatText } from './describe-plan.js';
 import { daysText, shortId, stateCell, windowOf } from './follow-up-words.js';
 import { type FollowUpsFlags, readFollowUpsFlags } from './follow-ups-options.js';

@@ -1,6 +1,6 @@
 import { readSessions, type Session } from '../capacity/index.js';
+import { toCsv } from '../kernel/index.js';
 import type { PlacedVisit, Proposal, UnplacedVisit } from '../pipeline/index.js';
-import { toCsv } from './csv.js';
 import { describeProblems } from './describe-problems.js';
 import { describeProposal, whyText } from './describe-proposal.js';
 import { type Form, readFollowUpsFlags } from './follow-ups-options.js';

@@ -1,8 +1,14 @@
 import { z } from 'zod';
-import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
+import { type Checked, type Problem, passed } from '../kernel/index.js';
 import { ROUTES, type Route } from './examination/words.table.js';
-import { date, oneOf, wholeIn } from './scalars.js';
-import { shapeProblems } from './shape-problems.js';
+import {
+  areDaysInOrder,
+  DAYS_OUT_OF_ORDER,
+  readQuery,
+  wholeText,
+  wordsText,
+} from './read-query.js';
+import { date, oneOf } from './scalars.js';
 
 /** How an item of a plan can stand, as a query names it. */
 const ITEM_STATES = ['provisional', 'open', 'to-confirm', 'done', 'superseded', 'revoked'] as const;
@@ -16,28 +22,6 @@ const DEFAULT_LIMIT = 100;
 /** Days ahead that `due=unbooked-soon` looks. Source: project definition. */
 const DEFAULT_WITHIN_DAYS = 28;
 const MOST_WITHIN_DAYS = 366;
-
-const wholeText = (from: number, to: number) => {
-  const whole = wholeIn({ from, to });
-  return z
-    .string()
-    .regex(/^(0|[1-9]\d{0,5})$/)
-    .transform(Number)
-    .pipe(whole)
-    .meta({ title: whole.meta()?.title ?? '' });
-};
-
-/** Words with a comma between them, each at most once. */
-const wordsText = <const T extends readonly [string, ...string[]]>(words: T) => {
-  const title = `words with a comma between them, each at most once: ${words.join(', ')}`;
-  const listed = (text: string): readonly T[number][] =>
-    text.split(',').flatMap((part) => words.filter((word) => word === part));
-  const isList = (text: string): boolean => {
-    const parts = text.split(',');
-    return listed(text).length === parts.length && new Set(parts).size === parts.length;
-  };
-  return z.string().refine(isList, title).transform(listed).meta({ title });
-};
 
 const token = (from: string) =>
   z
@@ -83,18 +67,8 @@ export interface FollowUpQueryFields {
  * @returns the query, or every problem at once; the pointer of each names the parameter
  */
 export function parseFollowUpQuery(search: string): Checked<FollowUpQueryFields> {
-  const given = [...new URLSearchParams(search)];
-  const names = given.map(([name]) => name);
-  const repeated = [...new Set(names.filter((name, i) => names.indexOf(name) !== i))];
-  const raw = Object.fromEntries(given);
-  const read = followUpQuerySchema.safeParse(raw);
-  const problems = [
-    ...repeated.map(repeatedProblem),
-    ...shapeProblems(followUpQuerySchema, read.error?.issues ?? [], raw).map(inWordsOfQuery),
-  ];
-  if (!read.success || problems.length > 0) return failed(problems);
-  const together = togetherProblems(read.data);
-  return together.length > 0 ? failed(together) : passed(toFields(read.data));
+  const read = readQuery(followUpQuerySchema, search, togetherProblems);
+  return read.ok ? passed(toFields(read.value)) : read;
 }
 
 type Read = z.infer<typeof followUpQuerySchema>;
@@ -116,44 +90,15 @@ function toFields({ state, limit, withinDays, booked, ...rest }: Read): FollowUp
   };
 }
 
-const repeatedProblem = (name: string): Problem => ({
-  rule: 'repeated-parameter',
-  pointer: pointerTo(name),
-  message: 'This parameter is given more than once.',
-  expected: 'each parameter once',
-});
-
-const NAMES = Object.keys(followUpQuerySchema.shape);
-
-/** A name that is none of ours may be anything, so it is not repeated. */
-const pointerTo = (name: string): string => (NAMES.includes(name) ? `/${name}` : '');
-
-function inWordsOfQuery(problem: Problem): Problem {
-  if (problem.rule !== 'unknown-field') return problem;
-  return {
-    rule: 'unknown-parameter',
-    pointer: '',
-    message: 'There is a parameter that is not offered here.',
-    expected: `only the parameters: ${NAMES.join(', ')}`,
-  };
-}
-
 /** What each parameter by itself cannot tell. */
 function togetherProblems({ from, to, since, limit: _limit, ...rest }: Read): readonly Problem[] {
   const isSelective = Object.values({ ...rest, from, to }).some((value) => value !== undefined);
   return [
-    ...(from !== undefined && to !== undefined && to < from ? [OUT_OF_ORDER] : []),
+    ...(areDaysInOrder({ from, to }) ? [] : [DAYS_OUT_OF_ORDER]),
     ...(since !== undefined && isSelective ? [SINCE_ALONE] : []),
     ...(rest.withinDays !== undefined && rest.due !== 'unbooked-soon' ? [WITHIN_WHAT] : []),
   ];
 }
-
-const OUT_OF_ORDER: Problem = {
-  rule: 'days-out-of-order',
-  pointer: '/to',
-  message: 'The last day lies before the first one.',
-  expected: 'a day that is not before `from`',
-};
 
 const SINCE_ALONE: Problem = {
   rule: 'since-alone',

@@ -46,6 +46,21 @@ export {
   type StoredKey,
   writeKeyList,
 } from './key-list.js';
+export {
+  type OutcomeCasesAsked,
+  type OutcomeQueryFields,
+  parseOutcomeCases,
+  parseOutcomeQuery,
+} from './outcome-query.js';
+export {
+  type AimsAsked,
+  type ChartAsked,
+  type ChartName,
+  parseChartQuery,
+  parseSeriesQuery,
+  type SeriesAsked,
+} from './outcome-series-query.js';
+export * from './outcome-words.table.js';
 export { type EsdCase, parseCase } from './parse-case.js';
 export { type Message, readMessage } from './parse-message.js';
 export { CASE_CHECKS, checkAgainstCase } from './pathology/check-against-case.js';

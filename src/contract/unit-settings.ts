@@ -106,6 +106,14 @@ export const unitSettingsSchema = z.strictObject({
     .boolean()
     .default(false)
     .describe('whether open examinations are proposed as Appointments on the FHIR server too'),
+  smallCells: oneOf(['hide', 'show'])
+    .default('hide')
+    .describe(
+      'whether outcomes show small counts, curves of single cases and exports to the records team',
+    ),
+  smallCellThreshold: wholeIn({ from: 2, to: 100, unit: 'cases' })
+    .default(5)
+    .describe('counts from 1 to one less are small'),
 });
 
 export interface UnitSettings {
@@ -127,6 +135,8 @@ export interface UnitSettings {
   readonly antithromboticEdition: (typeof ANTITHROMBOTIC_EDITIONS)[number];
   readonly waitingCaseDays: number;
   readonly proposedAppointments: boolean;
+  readonly smallCells: 'hide' | 'show';
+  readonly smallCellThreshold: number;
 }
 
 /** In force without a settings file; its identifier base is an example and not for production. */
@@ -147,6 +157,8 @@ export const DEFAULT_UNIT_SETTINGS: UnitSettings = {
   antithromboticEdition: 'bsg-esge-2021',
   waitingCaseDays: 14,
   proposedAppointments: false,
+  smallCells: 'hide',
+  smallCellThreshold: 5,
 };
 
 /** @returns the settings, or every problem of the file at once */

@@ -26,6 +26,13 @@ export const ACCESS = {
   'POST /follow-ups/feeds': ['scheduler'],
   'GET /follow-ups/feeds': ['scheduler'],
   'POST /follow-ups/feeds/:id/revoke': ['scheduler'],
+  'GET /outcomes': ['records-team'],
+  'GET /outcomes/series': ['records-team'],
+  'GET /outcomes/report': ['records-team'],
+  'GET /outcomes/dictionary': ['records-team'],
+  'GET /outcomes/export.csv': ['records-team'],
+  'GET /outcomes/export.ndjson': ['records-team'],
+  'GET /outcomes/charts/:name.svg': ['records-team'],
   // The secret in the address is the key: calendars send no other.
   'GET /follow-ups/feeds/:token.ics': 'open',
 } as const satisfies Readonly<Record<string, 'open' | readonly Role[]>>;

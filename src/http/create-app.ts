@@ -21,6 +21,15 @@ import { createFeed, listFeeds, readFeed, revokeFeed } from './routes/feeds.js';
 import { listFollowUps, readFollowUp } from './routes/follow-ups.js';
 import { livez, readyz } from './routes/health.js';
 import { messageRoutes } from './routes/message-routes.js';
+import { readChart } from './routes/outcome-charts.js';
+import {
+  exportCsv,
+  exportNdjson,
+  readDictionary,
+  readOutcomes,
+  readReport,
+  readSeries,
+} from './routes/outcomes.js';
 import { readBundle, readCase } from './routes/read-case.js';
 import { searchCases } from './routes/search-cases.js';
 import { refusalReply, type SendLimits, send } from './send.js';
@@ -48,6 +57,13 @@ const ROUTES: readonly Route[] = [
   revokeFeed,
   readFollowUp,
   bookFollowUp,
+  readOutcomes,
+  readSeries,
+  readReport,
+  readDictionary,
+  exportCsv,
+  exportNdjson,
+  readChart,
 ];
 
 /** The HTTP interface. Whoever mounts it must not read bodies before it. */

@@ -15,6 +15,7 @@ export const PROBLEM_TYPES = {
   'not-authenticated': { title: 'A valid API key is needed', status: 401 },
   'not-permitted': { title: 'The API key does not permit this', status: 403 },
   'source-mismatch': { title: 'The message names another source', status: 403 },
+  'small-counts-hidden': { title: 'Single cases are not shown here', status: 403 },
   'not-found': { title: 'There is nothing at this address', status: 404 },
   'method-not-allowed': { title: 'The method is not offered here', status: 405 },
   'request-timeout': { title: 'The request did not arrive in time', status: 408 },

@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { pipeline, Readable } from 'node:stream';
 import { exchangeOf } from './exchange.js';
 import {
   PROBLEM_MEDIA_TYPE,
@@ -11,8 +12,8 @@ import { hasMuchLeft } from './read-body.js';
 /** What a route answers. */
 export interface Reply {
   readonly status: number;
-  /** Text as it is, anything else as JSON; not sent with 304. */
-  readonly body: object | string;
+  /** Text as it is, also piece by piece; anything else as JSON; not sent with 304. */
+  readonly body: object | string | AsyncIterable<string>;
   /** `application/json` unless given. */
   readonly mediaType?: string;
   readonly headers?: Readonly<Record<string, string>>;
@@ -49,11 +50,36 @@ export function send(
     return;
   }
   const { body } = reply;
-  const bytes = Buffer.from(typeof body === 'string' ? body : JSON.stringify(body));
   response.setHeader('Content-Type', reply.mediaType ?? 'application/json');
+  if (isPieces(body)) {
+    sendPieces(request, response, body);
+    return;
+  }
+  const bytes = Buffer.from(typeof body === 'string' ? body : JSON.stringify(body));
   response.setHeader('Content-Length', bytes.length);
   if (hasMuchLeft(request, limits.bodyBytes)) endWithConnection(request, response, bytes, limits);
   else response.end(bytes);
+}
+
+const isPieces = (body: Reply['body']): body is AsyncIterable<string> =>
+  typeof body === 'object' && Symbol.asyncIterator in body;
+
+/**
+ * As fast as they are taken. What fails on the way cuts the connection, so that nobody takes a
+ * part for the whole (RFC 9112 section 8); whoever hangs up ends the reading.
+ */
+function sendPieces(
+  request: IncomingMessage,
+  response: ServerResponse,
+  pieces: AsyncIterable<string>,
+): void {
+  if (request.method === 'HEAD') {
+    response.end();
+    return;
+  }
+  pipeline(Readable.from(pieces, { objectMode: true }), response, (error) => {
+    if (error) response.destroy();
+  });
 }
 
 /** Has no content. Source: RFC 9110 section 15.4.5. */

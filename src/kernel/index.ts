@@ -8,6 +8,7 @@ export {
 } from './calendar.js';
 export { CAUTION } from './caution.js';
 export type { Basis, Citation } from './citation.js';
+export { csvRows, toCsv } from './csv.js';
 export { determined, type Finding, indeterminate } from './finding.js';
 export { keyedUuid, sha256 } from './hashing.js';
 export { compareInstants, minutesBetween, utcToTheSecond } from './instant.js';

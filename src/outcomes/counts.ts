@@ -1,4 +1,4 @@
-import type { Filters, OutcomeQuery, Period } from './question.js';
+import type { Filters, Period } from './question.js';
 import type { Dimension, IndicatorId, IndicatorWord, IndicatorWords, QuantityId } from './words.js';
 
 /** Values of the dimensions by which a cell is told apart; empty: all cases that are asked for. */
@@ -57,6 +57,19 @@ export interface FollowUpCounts {
   readonly notPlanned: number;
 }
 
+/** What the facts of a record tell of the first check. */
+export interface FirstCheck {
+  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'lost' | 'ended' | 'not-planned';
+  readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;
+  /** Last calendar day of its window. */
+  readonly firstCheckLatestOn: string | null;
+}
+
+/** Cases whose first check stands so. */
+export interface FirstCheckCount extends FirstCheck {
+  readonly cases: number;
+}
+
 /** Lesions that were watched for as many days: up to neoplasia at the scar, or the last check. */
 export interface WatchedFor {
   readonly days: number;
@@ -78,16 +91,33 @@ export interface Asked extends Period {
   readonly filters: Filters;
 }
 
-/** Counts cases; a store implements it. Withdrawn cases never count. */
-export interface OutcomeStore {
-  /** One cell a combination of values that occurs; with `by` empty one cell, of zeros if need be. */
-  measure(
-    asked: Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>,
-  ): Promise<readonly MeasuredCell[]>;
-  /** Without any filter or period: see `CubeCell`. */
-  cube(dimensions: readonly Dimension[]): Promise<readonly CubeCell[]>;
-  /** @param asOf calendar day */
-  followUps(asked: Asked, asOf: string): Promise<FollowUpCounts>;
+/** Cells of the finest table that was asked for; those without a case are left out. */
+export type FinestCells = readonly CubeCell[];
+
+/** Quartiles of one stratum. */
+export interface StratumQuartiles {
+  readonly stratum: Stratum;
+  readonly quantities: MeasuredCell['quantities'];
+}
+
+/** Counts at one moment: every answer sees the same records. Withdrawn cases never count. */
+export interface OutcomeCounts {
+  /**
+   * One cell a combination of values that occurs, told apart by all of the dimensions.
+   *
+   * @param byYear whether years of the resection are told apart too
+   */
+  cells(asked: Asked, by: readonly Dimension[], byYear: boolean): Promise<FinestCells>;
+  /** Of all cases together, stratum `{}`, and of each stratum that occurs. */
+  quartiles(asked: Asked, by: readonly Dimension[]): Promise<readonly StratumQuartiles[]>;
+  firstChecks(asked: Asked): Promise<readonly FirstCheckCount[]>;
+  /** Lesions that were checked at least once. */
   watched(asked: Asked): Promise<readonly WatchedFor[]>;
-  inOrder(asked: Asked): Promise<readonly CaseInOrder[]>;
+  /** By day, begin of the procedure and id of the case. @param limit cases at most */
+  inOrder(asked: Asked, limit: number): Promise<readonly CaseInOrder[]>;
+}
+
+/** Counts cases; a store implements it. Throws StoreUnavailable, also where too many ask at once. */
+export interface OutcomeStore {
+  read<T>(work: (counts: OutcomeCounts) => Promise<T>): Promise<T>;
 }

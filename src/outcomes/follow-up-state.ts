@@ -1,13 +1,5 @@
 import { daysBetween } from '../kernel/index.js';
-import type { FollowUpCounts } from './counts.js';
-
-/** What the facts of a record tell of the first check. */
-export interface FirstCheck {
-  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'lost' | 'ended' | 'not-planned';
-  readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;
-  /** Last calendar day of its window. */
-  readonly firstCheckLatestOn: string | null;
-}
+import type { FirstCheck, FirstCheckCount, FollowUpCounts } from './counts.js';
 
 /** Days after the window from which nobody expects the check any more: common practice, no source. */
 export const LOST_AFTER_DAYS = 183;
@@ -45,6 +37,23 @@ export function followUpStateOf(first: FirstCheck, asOf: string): keyof FollowUp
       return latest === null ? 'notPlanned' : openState(daysBetween(latest, asOf));
   }
 }
+
+/** @param asOf calendar day */
+export function countFollowUps(checks: readonly FirstCheckCount[], asOf: string): FollowUpCounts {
+  const counts = { ...NOBODY };
+  for (const check of checks) counts[followUpStateOf(check, asOf)] += check.cases;
+  return counts;
+}
+
+const NOBODY: FollowUpCounts = {
+  onTime: 0,
+  late: 0,
+  notYetDue: 0,
+  overdue: 0,
+  lost: 0,
+  ended: 0,
+  notPlanned: 0,
+};
 
 function openState(daysOver: number): keyof FollowUpCounts {
   if (daysOver <= 0) return 'notYetDue';

@@ -1,23 +1,25 @@
 export { sizeBandOf, traineeBandOf } from './bands.js';
 export { NO_CASES } from './cell-results.js';
+export { measuredCells, rollUp, withinAsked } from './cells.js';
 export type {
   Asked,
   CaseInOrder,
   CountedCell,
   CubeCell,
+  FinestCells,
+  FirstCheck,
+  FirstCheckCount,
   FollowUpCounts,
   MeasuredCell,
+  OutcomeCounts,
   OutcomeStore,
   Quartiles,
   Stratum,
+  StratumQuartiles,
   WatchedFor,
   WordCounts,
 } from './counts.js';
-export {
-  type FirstCheck,
-  followUpStateOf,
-  LOST_AFTER_DAYS,
-} from './follow-up-state.js';
+export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
 export {
   DEFAULT_SMALL_CELLS,

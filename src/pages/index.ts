@@ -1,4 +1,5 @@
 export { type CusumChart, type CusumCurve, type CusumForm, cusumChart } from './cusum-chart.js';
+export { drawChart, type SingleChart } from './draw-chart.js';
 export type { ChartText } from './figure.js';
 export { type FunnelChart, type FunnelShape, funnelChart } from './funnel-chart.js';
 export type { Markup } from './markup.js';

@@ -1,6 +1,7 @@
 import type { Bundle } from 'fhir/r4.js';
 import { toFound, toView } from './case-view.js';
 import { checkMessage } from './check-message.js';
+import { createOutcomesService } from './create-outcomes-service.js';
 import { createFeed, readFeed } from './feeds.js';
 import { listFollowUps, readFollowUp } from './list-follow-ups.js';
 import { searchKeysOf } from './naming.js';
@@ -47,6 +48,7 @@ export function createService(deps: ReceiveDeps): Service {
       return hits.map((hit) => toFound(hit, now()));
     },
     ...followUpService(deps),
+    ...createOutcomesService(deps),
     ready: () => store.ready(),
   };
 }

@@ -5,9 +5,16 @@ export { type AssessedRecord, assessRecord } from './assess-record.js';
 export type { BookingReceipt, KeptBooking } from './bookings.js';
 export { checkMessage } from './check-message.js';
 export type { ComputedChange } from './computed-change.js';
+export { createOutcomesService } from './create-outcomes-service.js';
 export { createService } from './create-service.js';
 export type { DeliveryState } from './delivery-state.js';
 export { type ExpectedLoad, expectedLoad } from './expected-load.js';
+export {
+  type DataDictionary,
+  dataDictionary,
+  type ExportRow,
+  exportColumnNames,
+} from './export-rows.js';
 export type { FeedText, FeedWish } from './feeds.js';
 export { fillFollowUps } from './fill-follow-ups.js';
 export type * from './follow-up-ports.js';
@@ -19,6 +26,7 @@ export {
 } from './learn-bookings.js';
 export { listFollowUps, readFollowUp } from './list-follow-ups.js';
 export { caseIdOf, siteMarkOf } from './naming.js';
+export type * from './outcomes-service.js';
 export { kindOf } from './parse-record-message.js';
 export type * from './ports.js';
 export { prepareStored } from './prepare.js';

@@ -14,6 +14,9 @@ type Purpose =
   | 'search-session'
   | 'pseudonym'
   | 'operator-in-outcomes'
+  | 'export-row'
+  | 'export-operator'
+  | 'export-unit'
   | 'site';
 
 /**

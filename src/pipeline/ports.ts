@@ -1,3 +1,4 @@
+import type { Asked, OutcomeStore } from '../outcomes/index.js';
 import type { CaseFacts, MessageKind } from '../record/index.js';
 import type { DeliveryState } from './delivery-state.js';
 import type { FeedStore, FollowUpStore, FollowUpsToStore } from './follow-up-ports.js';
@@ -124,6 +125,9 @@ export interface SearchQuery {
 export interface RecordStore {
   readonly followUps: FollowUpStore;
   readonly feeds: FeedStore;
+  readonly outcomes: OutcomeStore;
+  /** Facts of the cases that are asked for, a page at a time, all of one moment. */
+  facts(asked: Asked): AsyncIterable<readonly CaseFacts[]>;
   /** Runs the work in one transaction under a lock of this case; commits when it returns. */
   inCase<T>(caseId: string, work: (journal: CaseJournal) => Promise<T>): Promise<T>;
   read(caseId: string): Promise<StoredCase | undefined>;

@@ -7,10 +7,11 @@ import type { DeliveryState } from './delivery-state.js';
 import type { FeedText, FeedWish } from './feeds.js';
 import type { StoredFeed } from './follow-up-ports.js';
 import type { FollowUp, FollowUpQuery, FoundFollowUps, ScheduledFollowUp } from './follow-ups.js';
+import type { OutcomesService } from './outcomes-service.js';
 import type { SearchHit, TimelineEvent } from './ports.js';
 
 /** What the service does for its callers; `http` and `cli` know nothing else of it. */
-export interface Service {
+export interface Service extends OutcomesService {
   /** Checks, stores and queues a message. */
   receive(kind: SentKind, bytes: Uint8Array, caller: Caller): Promise<Receipt>;
   /** The same without keeping anything: what would be stored and sent. */

@@ -96,3 +96,9 @@ export const factValues = (facts: Facts): readonly (string | number | boolean | 
   const values: Readonly<Record<string, string | number | boolean | null>> = { ...facts };
   return Object.keys(FACT_COLUMNS).map((field) => values[field] ?? null);
 };
+
+/** The facts of a row of the table. */
+export function factsOf(row: Readonly<Record<string, unknown>>): Facts {
+  const facts = Object.entries(FACT_COLUMNS).map(([fact, { name }]) => [fact, row[name]]);
+  return Object.fromEntries(facts);
+}

@@ -1,6 +1,6 @@
 import type { FactsStore, StoredFacts } from '../pipeline/index.js';
 import type { Database } from './database.js';
-import { FACT_COLUMNS, factColumns, factValues } from './fact-columns.js';
+import { factColumns, factsOf, factValues } from './fact-columns.js';
 import { sorting } from './faults.js';
 
 const columns = factColumns();
@@ -32,7 +32,5 @@ export function createFactsStore({ pool }: Database): FactsStore {
 
 function toStored(row: Readonly<Record<string, unknown>>): StoredFacts {
   const caseId = String(row['id']);
-  if (row['case_id'] === null) return { caseId };
-  const facts = Object.entries(FACT_COLUMNS).map(([fact, { name }]) => [fact, row[name]]);
-  return { caseId, facts: Object.fromEntries(facts) };
+  return row['case_id'] === null ? { caseId } : { caseId, facts: { ...factsOf(row) } };
 }

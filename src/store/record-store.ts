@@ -5,8 +5,10 @@ import { sorting } from './faults.js';
 import { createFeedStore } from './feed-store.js';
 import { createFollowUpStore } from './follow-up-store.js';
 import { inCase } from './in-case.js';
+import { createOutcomeStore } from './outcome-store.js';
 import { alone, countWaiting, dailyTurn, pastDeadline } from './passing-time.js';
 import { readCase, readEntries } from './read-case.js';
+import { readFacts } from './read-facts.js';
 import { searchCases } from './search-cases.js';
 import { createBell } from './wake.js';
 
@@ -21,6 +23,8 @@ export function createRecordStore(database: Database): RecordStore {
   return {
     followUps: createFollowUpStore(database),
     feeds: createFeedStore(database),
+    outcomes: createOutcomeStore(database),
+    facts: (asked) => readFacts(database, asked),
     inCase: async (caseId, work) => {
       const { result, queued } = await inCase(database.pool, caseId, work);
       if (queued) ring();

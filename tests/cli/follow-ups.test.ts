@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toCsv } from '../../src/cli/csv.js';
+import { toCsv } from '../../src/kernel/index.js';
 import type { FollowUpLists } from '../../src/cli/index.js';
 import { listsOf } from '../../src/follow-up-lists.js';
 import type { FollowUp, FollowUpQuery } from '../../src/pipeline/index.js';

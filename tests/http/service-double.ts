@@ -7,7 +7,13 @@ import {
   parseCase,
 } from '../../src/contract/index.js';
 import { type Checked, sha256 } from '../../src/kernel/index.js';
-import type { Answer, CaseView, Service, StoredFeed } from '../../src/pipeline/index.js';
+import {
+  type Answer,
+  type CaseView,
+  createOutcomesService,
+  type Service,
+  type StoredFeed,
+} from '../../src/pipeline/index.js';
 import { planFacts, planFollowUp } from '../../src/surveillance/index.js';
 
 export const CASE_ID = '0b54d9a2-6f0e-8c11-9b7d-2f3f5a6b7c8d';
@@ -77,10 +83,26 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
     listFeeds: async () => [FEED],
     revokeFeed: async () => undefined,
     readFeed: async () => undefined,
+    ...NO_OUTCOMES,
     ready: () => Promise.resolve(),
     ...overrides,
   };
 }
+
+const none = () => Promise.resolve([]);
+
+/** Outcomes of no case at all. */
+const NO_OUTCOMES = createOutcomesService({
+  store: {
+    outcomes: {
+      read: (work) =>
+        work({ cells: none, quartiles: none, firstChecks: none, watched: none, inOrder: none }),
+    },
+    facts: async function* () {},
+  },
+  settings: { unit: DEFAULT_UNIT_SETTINGS, secret: 'x'.repeat(32), softwareVersion: '0' },
+  now: () => RECEIVED_AT,
+});
 
 const refusedKind = (parsed: Extract<Checked<EsdCase>, { readonly ok: false }>) =>
   isUnreadable(parsed.problems) ? ('unreadable' as const) : ('invalid' as const);

@@ -13,6 +13,10 @@ const STORE: RecordStore = {
     unfilled: never,
   },
   feeds: { create: never, list: never, revoke: never, findByHash: never },
+  outcomes: { read: never },
+  facts: () => {
+    throw new Error('nothing may be read');
+  },
 };
 
 const service = (now: string, change: Partial<UnitSettings> = {}) =>

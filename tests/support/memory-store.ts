@@ -68,6 +68,10 @@ export function memoryStore(now: () => string): RecordStore {
   return {
     followUps,
     feeds: { create: nothing, list: nothing, revoke: nothing, findByHash: nothing },
+    outcomes: { read: nothing },
+    facts: () => {
+      throw new Error('the store in memory does not do this');
+    },
     inCase: (caseId, work) => work(journalOf(caseId)),
     read: (caseId) =>
       Promise.resolve(cases.has(caseId) ? toStored(caseId, keptOf(caseId)) : undefined),

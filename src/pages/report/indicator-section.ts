@@ -54,7 +54,7 @@ export function indicatorSection(
     resultsTable(definition, report, periods),
     ...(periods.length === 0
       ? []
-      : [element('figure', {}, chartOf(definition, periods, intervalText(report)))]),
+      : [element('figure', {}, ratesOver(definition, periods, intervalText(report), 'periods'))]),
   );
 }
 
@@ -85,16 +85,18 @@ function resultsTable(
   });
 }
 
-function chartOf(
+/** The rates of one indicator over periods or groups. */
+export function ratesOver(
   { id, title, good, benchmarks }: Definition,
-  periods: readonly PeriodCell[],
+  cells: readonly PeriodCell[],
   interval: string,
+  are: 'periods' | 'groups',
 ): Markup {
   return rateChart({
-    id: `over-time-${id.toLowerCase()}`,
-    title: `${title} over time`,
-    points: periods.map(({ label, cell }) => pointOf(label, resultOf(cell, id))),
-    are: 'periods',
+    id: `${are === 'periods' ? 'over-time' : 'by-group'}-${id.toLowerCase()}`,
+    title: are === 'periods' ? `${title} over time` : title,
+    points: cells.map(({ label, cell }) => pointOf(label, resultOf(cell, id))),
+    are,
     interval,
     references: benchmarks.flatMap(referenceOf),
     axis: good === 'high' ? 'to-100' : 'to-highest',

@@ -5,6 +5,7 @@ import type {
   QuantityId,
   QuantityResult,
   ReportCell,
+  SurvivalCurve,
 } from '../../outcomes/index.js';
 import { element, type Markup } from '../markup.js';
 import { stratumText } from '../stratum-text.js';
@@ -92,14 +93,14 @@ export function recurrenceFigure({ recurrence }: OutcomeReport): Markup {
   if (recurrence === undefined) {
     return element('p', {}, 'No curve: small numbers, or no lesion was checked.');
   }
-  return element(
-    'figure',
-    {},
-    survivalChart({
-      id: 'recurrence',
-      title: 'Lesions without neoplasia at the scar',
-      upTitle: 'Percentage without neoplasia at the scar',
-      curves: [{ label: 'all lesions with a check', curve: recurrence }],
-    }),
-  );
+  return element('figure', {}, recurrenceChart([recurrence]));
 }
+
+/** @param curves none where small numbers hide it, or no lesion was checked */
+export const recurrenceChart = (curves: readonly SurvivalCurve[]): Markup =>
+  survivalChart({
+    id: 'recurrence',
+    title: 'Lesions without neoplasia at the scar',
+    upTitle: 'Percentage without neoplasia at the scar',
+    curves: curves.map((curve) => ({ label: 'all lesions with a check', curve })),
+  });

@@ -1,0 +1,117 @@
+import {
+  cusumSeries,
+  dimensionsOf,
+  type FinestCells,
+  hiddenProblems,
+  learningCurve,
+  NO_CASES,
+  type OutcomeCounts,
+  type OutcomeQuery,
+  type OutcomeReport,
+  rollUp,
+  SERIES,
+  type SeriesName,
+  type SmallCellPolicy,
+  toFunnel,
+  toReport,
+  withinAsked,
+} from '../outcomes/index.js';
+import type { FoundAtLarge, OutcomeQuestion, OutcomesAtLarge } from './outcomes-service.js';
+import { asOfToday, EVERYTHING, type OutcomeDeps, policyOf, reportOf } from './read-outcomes.js';
+import { casesInOrder } from './read-series.js';
+
+/** A report with its years and curves, all of one moment. */
+export async function readOutcomesAtLarge(
+  question: OutcomeQuestion,
+  deps: OutcomeDeps,
+): Promise<FoundAtLarge> {
+  const policy = policyOf(deps);
+  const problems = hiddenProblems(question, policy);
+  if (problems.length > 0) return { kind: 'invalid', problems };
+  const query = asOfToday(question, deps);
+  const report = await deps.store.outcomes.read(async (counts): Promise<OutcomesAtLarge> => {
+    const outcomes = await reportOf(query, policy, counts);
+    return {
+      title: 'Outcomes of endoscopic submucosal dissection',
+      unit: deps.settings.unit.identifierBase,
+      madeOn: query.asOf,
+      outcomes,
+      periods: await yearsOf(query, policy, counts),
+      series: await curvesOf(outcomes, policy, counts),
+    };
+  });
+  return { kind: 'found', report };
+}
+
+async function yearsOf(
+  query: OutcomeQuery,
+  policy: SmallCellPolicy,
+  counts: OutcomeCounts,
+): Promise<OutcomesAtLarge['periods']> {
+  const whole: OutcomeQuery = { ...query, by: [] };
+  const probe = { ...whole, from: '2000-01-01', to: '2000-12-31' };
+  if (hiddenProblems(probe, policy).length > 0) return [];
+  const dimensions = dimensionsOf(whole);
+  const isHiding = policy.smallCells === 'hide';
+  const finest = isHiding
+    ? await counts.cells(EVERYTHING, dimensions, true)
+    : await counts.cells(whole, [], true);
+  const cube = isHiding ? rollUp(finest, dimensions) : [];
+  const asked = isHiding ? withinAsked(finest, whole) : finest;
+  return yearNames(asked).flatMap((year) => {
+    const cell = cellOf(year, whole, policy, asked, cube);
+    return cell === undefined ? [] : [{ label: year, cell }];
+  });
+}
+
+const yearNames = (cells: FinestCells): readonly string[] =>
+  [...new Set(cells.flatMap(({ year }) => (year === undefined ? [] : [year])))].sort();
+
+function cellOf(
+  year: string,
+  whole: OutcomeQuery,
+  policy: SmallCellPolicy,
+  asked: FinestCells,
+  cube: FinestCells,
+) {
+  const ofYear = { ...whole, from: `${year}-01-01`, to: `${year}-12-31` };
+  const [all] = rollUp(withinAsked(asked, ofYear), []);
+  if (all === undefined) return undefined;
+  const { quantities } = NO_CASES;
+  const counted = { all: { ...all, quantities }, strata: [], cube, followUps: NOBODY, watched: [] };
+  return toReport(ofYear, policy, counted).cells[0];
+}
+
+const NOBODY = {
+  ...{ onTime: 0, late: 0, notYetDue: 0, overdue: 0, lost: 0, ended: 0, notPlanned: 0 },
+};
+
+const CUSUMS: readonly SeriesName[] = ['cusum-en-bloc', 'cusum-r0', 'cusum-perforation'];
+const IN_FUNNELS = ['enBloc', 'adverseEvent30d'] as const;
+
+/** Curves of all cases together, of one operator as a learner, and funnels of the groups. */
+async function curvesOf(
+  report: OutcomeReport,
+  policy: SmallCellPolicy,
+  counts: OutcomeCounts,
+): Promise<OutcomesAtLarge['series']> {
+  const { query, cells, definitions } = report;
+  const strata = cells.slice(1);
+  const funnels = IN_FUNNELS.flatMap((id) => {
+    const title = definitions.find((each) => each.id === id)?.title ?? id;
+    return strata.length === 0
+      ? []
+      : [{ title: `${title} of the groups`, series: toFunnel(strata, id) }];
+  });
+  const cases = policy.smallCells === 'hide' ? [] : await casesInOrder(query, counts);
+  if (cases === undefined) return funnels;
+  const cusums = CUSUMS.map((name) => ({
+    title: `Case by case: ${SERIES[name].title}`,
+    series: cusumSeries(cases, name, policy),
+  }));
+  const learning =
+    query.filters.operator === undefined
+      ? []
+      : [{ title: 'Learning curve', series: learningCurve(cases, policy) }];
+  return [...funnels, ...cusums, ...learning];
+}

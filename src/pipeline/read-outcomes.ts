@@ -1,0 +1,84 @@
+import {
+  type Asked,
+  type Counted,
+  countFollowUps,
+  dimensionsOf,
+  hiddenProblems,
+  measuredCells,
+  type OutcomeCounts,
+  type OutcomeQuery,
+  type OutcomeReport,
+  type OutcomeStore,
+  rollUp,
+  type SmallCellPolicy,
+  toReport,
+  withinAsked,
+} from '../outcomes/index.js';
+import type { FoundOutcomes, OutcomeQuestion } from './outcomes-service.js';
+import type { PipelineSettings } from './settings.js';
+
+/** What reading outcomes needs of the world. */
+export interface OutcomeDeps {
+  readonly store: { readonly outcomes: OutcomeStore };
+  readonly settings: PipelineSettings;
+  /** The present, UTC instant. */
+  readonly now: () => string;
+}
+
+export const policyOf = ({
+  settings: { unit },
+}: Pick<OutcomeDeps, 'settings'>): SmallCellPolicy => ({
+  smallCells: unit.smallCells,
+  threshold: unit.smallCellThreshold,
+});
+
+/** Rates, quartiles and follow-up of the cases that are asked for. */
+export async function readOutcomes(
+  question: OutcomeQuestion,
+  deps: OutcomeDeps,
+): Promise<FoundOutcomes> {
+  const policy = policyOf(deps);
+  const problems = hiddenProblems(question, policy);
+  if (problems.length > 0) return { kind: 'invalid', problems };
+  const query = asOfToday(question, deps);
+  const report = await deps.store.outcomes.read((counts) => reportOf(query, policy, counts));
+  return { kind: 'found', report };
+}
+
+export const asOfToday = (
+  question: OutcomeQuestion,
+  { now }: Pick<OutcomeDeps, 'now'>,
+): OutcomeQuery => ({ ...question, asOf: now().slice(0, 10) });
+
+export async function reportOf(
+  query: OutcomeQuery,
+  policy: SmallCellPolicy,
+  counts: OutcomeCounts,
+): Promise<OutcomeReport> {
+  return toReport(query, policy, await countedFor(query, policy, counts));
+}
+
+/** Where small counts are hidden, every cell is looked at and what is asked is a part of them. */
+async function countedFor(
+  query: OutcomeQuery,
+  { smallCells }: SmallCellPolicy,
+  counts: OutcomeCounts,
+): Promise<Counted> {
+  const isHiding = smallCells === 'hide';
+  const dimensions = dimensionsOf(query);
+  const finest = isHiding
+    ? await counts.cells(EVERYTHING, dimensions, hasPeriod(query))
+    : await counts.cells(query, query.by, false);
+  const asked = isHiding ? withinAsked(finest, query) : finest;
+  const quartiles = await counts.quartiles(query, query.by);
+  return {
+    ...measuredCells(asked, query.by, quartiles),
+    cube: isHiding ? rollUp(finest, dimensions) : [],
+    followUps: countFollowUps(await counts.firstChecks(query), query.asOf),
+    watched: await counts.watched(query),
+  };
+}
+
+export const EVERYTHING: Asked = { filters: {} };
+
+const hasPeriod = ({ from, to }: Asked): boolean => from !== undefined || to !== undefined;

@@ -1,0 +1,115 @@
+import type pg from 'pg';
+import type { FirstCheck, IndicatorWord, OutcomeCounts, OutcomeStore } from '../outcomes/index.js';
+import type { Database } from './database.js';
+import { sorting } from './faults.js';
+import { toCell, toQuartiles } from './outcome-cells.js';
+import { createSlots, type Slots } from './outcome-slots.js';
+import {
+  cellsStatement,
+  firstChecksStatement,
+  inOrderStatement,
+  quartilesStatement,
+  type Statement,
+  watchedStatement,
+} from './outcome-statements.js';
+
+/** Few at once, whatever is asked: connections and processors are for the messages that come. */
+const AT_ONCE = 2;
+const WAIT_MS = 10_000;
+const STATEMENT_MS = 30_000;
+
+/**
+ * Every answer of one reading sees the same records, writes nothing and holds no lock that a
+ * message could wait for (https://www.postgresql.org/docs/18/transaction-iso.html,
+ * #XACT-REPEATABLE-READ). One process reads: others would take the processors of the messages.
+ */
+export const READ_ONLY = `
+  begin isolation level repeatable read read only;
+  set local statement_timeout = ${STATEMENT_MS};
+  set local max_parallel_workers_per_gather = 0;
+  set local jit = off;
+  set local work_mem = '64MB'`;
+
+/** Counts over the facts of the cases, in PostgreSQL. */
+export function createOutcomeStore({ pool }: Database): OutcomeStore {
+  const slots = createSlots(AT_ONCE, WAIT_MS);
+  return { read: (work) => inReading(pool, slots, (client) => work(countsOver(client))) };
+}
+
+/** Runs the work in a reading of its own. */
+export async function inReading<T>(
+  pool: pg.Pool,
+  slots: Slots,
+  work: (client: pg.PoolClient) => Promise<T>,
+): Promise<T> {
+  const giveBack = await slots.take();
+  try {
+    const client = await sorting(() => pool.connect());
+    try {
+      await sorting(() => client.query(READ_ONLY));
+      const result = await work(client);
+      await sorting(() => client.query('commit'));
+      client.release();
+      return result;
+    } catch (error) {
+      // Whatever it was about, the connection is not used again.
+      client.release(true);
+      throw error;
+    }
+  } finally {
+    giveBack();
+  }
+}
+
+function countsOver(client: pg.PoolClient): OutcomeCounts {
+  const rows = <R extends unknown[]>({ text, values }: Statement): Promise<readonly R[]> =>
+    sorting(async () => {
+      const asked = { text, values: [...values], rowMode: 'array' as const };
+      return (await client.query<R>({ ...asked, ...WITHIN })).rows;
+    });
+  return {
+    cells: async (asked, by, byYear) =>
+      (await rows(cellsStatement(asked, by, byYear))).map((row) => toCell(row, by, byYear)),
+    quartiles: async (asked, by) =>
+      (await rows(quartilesStatement(asked, by))).map((row) => toQuartiles(row, by)),
+    firstChecks: async (asked) =>
+      (await rows<FirstCheckRow>(firstChecksStatement(asked))).map(
+        ([firstCheckState, firstCheckTiming, firstCheckLatestOn, cases]) => ({
+          ...{ firstCheckState, firstCheckTiming, firstCheckLatestOn, cases },
+        }),
+      ),
+    watched: async (asked) =>
+      (await rows<WatchedRow>(watchedStatement(asked))).map(([days, recurred, lesions]) => ({
+        ...{ days, recurred, lesions },
+      })),
+    inOrder: async (asked, limit) =>
+      (await rows<OrderedRow>(inOrderStatement(asked, limit))).map(toCaseInOrder),
+  };
+}
+
+/** The limit of a statement is the server's; this one is for a server that says nothing. */
+const WITHIN = { query_timeout: 2 * STATEMENT_MS };
+
+type FirstCheckRow = [
+  FirstCheck['firstCheckState'],
+  FirstCheck['firstCheckTiming'],
+  string | null,
+  number,
+];
+type WatchedRow = [number, boolean, number];
+type OrderedRow = [
+  string,
+  string,
+  IndicatorWord,
+  IndicatorWord,
+  IndicatorWord,
+  IndicatorWord,
+  number | null,
+];
+
+const toCaseInOrder = ([on, operator, enBloc, r0, curative, perforation, speed]: OrderedRow) => ({
+  on,
+  operator,
+  words: { enBloc, r0, curative, intraproceduralPerforation: perforation },
+  speedCm2PerH: speed,
+});
