@@ -29,7 +29,7 @@ export async function generateProfiles(): Promise<ReadonlyMap<string, string>> {
   const said = [...errors, ...warnings].map(({ message }) => message);
   if (said.length > 0) throw new Error(`SUSHI is not content:\n${said.join('\n')}`);
   const artefacts: FhirResource[] = [
-    ...made.profiles.map((profile) => profile.toJSON(true)),
+    ...[...made.profiles, ...made.extensions].map((artefact) => artefact.toJSON(true)),
     ...[...made.valueSets, ...made.codeSystems].map((artefact) => artefact.toJSON()),
   ];
   return new Map(

@@ -1,5 +1,5 @@
 /**
- * The R4 resource types of which the service may send instances. A new type is one more line;
+ * The R4 resource types of which the service may send instances, or answer with them. A new type is one more line;
  * schema, base invariants and their tests follow it with `npm run generated`.
  */
 export const SENT_TYPES = [
@@ -16,4 +16,5 @@ export const SENT_TYPES = [
   'Provenance',
   'Appointment',
   'Task',
+  'MeasureReport',
 ] as const;

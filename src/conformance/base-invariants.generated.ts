@@ -241,6 +241,21 @@ export const BASE_INVARIANTS: readonly Rule[] = [
     context: 'Task',
   },
   {
+    key: 'mrp-1',
+    severity: 'error',
+    human:
+      'Measure Reports used for data collection SHALL NOT communicate group and score information',
+    expression: "(type != 'data-collection') or group.exists().not()",
+    context: 'MeasureReport',
+  },
+  {
+    key: 'mrp-2',
+    severity: 'error',
+    human: 'Stratifiers SHALL be either a single criteria or a set of criteria components',
+    expression: 'group.stratifier.stratum.all(value.exists() xor component.exists())',
+    context: 'MeasureReport',
+  },
+  {
     key: 'age-1',
     severity: 'error',
     human:

@@ -1,11 +1,11 @@
 import { shapeRules } from './profile-shape.js';
-import { PROFILES } from './profiles.js';
+import { PROFILES, type Profile } from './profiles.js';
 import { type QuickTest, quickTest, runOn } from './quick/compile.js';
 import { isObject, resourceNode } from './quick/node.js';
 import { type Broken, broken, type Subject } from './resource-check.js';
 import type { Rule } from './rule.js';
 
-interface TestedRule {
+export interface TestedRule {
   readonly rule: Rule;
   readonly surelyHolds: QuickTest;
 }
@@ -17,20 +17,7 @@ const CASE_BUNDLE = 'https://dissection-records.example/fhir/StructureDefinition
 
 /** Every constraint that our published profiles add, by the profile's canonical URL. */
 export const OWN_INVARIANTS: ReadonlyMap<string, readonly Rule[]> = new Map(
-  PROFILES.map(({ url, differential }) => [
-    url,
-    differential.element.flatMap(({ path, constraint = [] }) =>
-      constraint
-        .filter(({ key }) => key.startsWith(OWN))
-        .map(({ key, severity, human, expression }) => ({
-          key,
-          severity: severity === 'warning' ? ('warning' as const) : ('error' as const),
-          human,
-          expression,
-          context: path,
-        })),
-    ),
-  ]),
+  PROFILES.map((profile) => [profile.url, constraintsOf(profile)]),
 );
 
 /** What our published profiles demand of elements, by the profile's canonical URL. */
@@ -56,22 +43,38 @@ export const brokenShape = (subject: Subject): readonly Broken[] => {
 const rulesOf = byProfile((url) => OWN_INVARIANTS.get(url) ?? []);
 const shapeOf = byProfile((url) => SHAPES.get(url) ?? []);
 
+/** The constraints that a profile adds to those of the standard. */
+export function constraintsOf({ differential }: Profile): readonly Rule[] {
+  return differential.element.flatMap(({ path, constraint = [] }) =>
+    constraint
+      .filter(({ key }) => key.startsWith(OWN))
+      .map(({ key, severity, human, expression }) => ({
+        key,
+        severity: severity === 'warning' ? ('warning' as const) : ('error' as const),
+        human,
+        expression,
+        context: path,
+      })),
+  );
+}
+
+/** Rules about a whole resource, ready to be put to many. */
+export const tested = (rules: readonly Rule[]): readonly TestedRule[] =>
+  rules.map((rule) => ({ rule, surelyHolds: quickTest(rule.expression, { atRoot: true }) }));
+
 function byProfile(rulesOfProfile: (url: string) => readonly Rule[]) {
   const known = new Map<string, readonly TestedRule[]>();
   return (url: string): readonly TestedRule[] => {
     let rules = known.get(url);
     if (rules === undefined) {
-      rules = rulesOfProfile(url).map((rule) => ({
-        rule,
-        surelyHolds: quickTest(rule.expression, { atRoot: true }),
-      }));
+      rules = tested(rulesOfProfile(url));
       known.set(url, rules);
     }
     return rules;
   };
 }
 
-function brokenBy(rules: readonly TestedRule[], subject: Subject): readonly Broken[] {
+export function brokenBy(rules: readonly TestedRule[], subject: Subject): readonly Broken[] {
   const root = resourceNode(subject.resource);
   const run = runOn(subject.resource);
   return rules.flatMap(({ rule, surelyHolds }) =>

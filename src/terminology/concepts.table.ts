@@ -4512,6 +4512,15 @@ export const CONCEPTS = {
       licence: 'open',
     },
   ],
+  'data-absent-masked': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/data-absent-reason',
+      code: 'masked',
+      display: 'Masked',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
   'appointment-cancelled-pat': [
     {
       system: 'http://terminology.hl7.org/CodeSystem/appointment-cancellation-reason',
@@ -5751,6 +5760,60 @@ export const CONCEPTS = {
       code: 'mg/L',
       display: 'mg/L',
       status: 'verified-2',
+      licence: 'open',
+    },
+  ],
+  'measure-population-initial': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-population',
+      code: 'initial-population',
+      display: 'Initial Population',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'measure-population-denominator': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-population',
+      code: 'denominator',
+      display: 'Denominator',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'measure-population-denominator-exclusion': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-population',
+      code: 'denominator-exclusion',
+      display: 'Denominator Exclusion',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'measure-population-numerator': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-population',
+      code: 'numerator',
+      display: 'Numerator',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'measure-scoring-proportion': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-scoring',
+      code: 'proportion',
+      display: 'Proportion',
+      status: 'verified-1',
+      licence: 'open',
+    },
+  ],
+  'measure-type-outcome': [
+    {
+      system: 'http://terminology.hl7.org/CodeSystem/measure-type',
+      code: 'outcome',
+      display: 'Outcome',
+      status: 'verified-1',
       licence: 'open',
     },
   ],

@@ -38,6 +38,6 @@ export {
   LATER_PROCEDURES,
 } from './procedures.js';
 export { STRUCTURE } from './structure.js';
-export { BASE } from './systems.js';
+export { BASE, localSystem } from './systems.js';
 export { UNITS, type Unit } from './units.js';
 export { SUBSTANCES, WORD_CODES } from './words/index.js';

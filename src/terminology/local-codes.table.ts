@@ -4615,4 +4615,102 @@ export const LOCAL_CODES = {
       definition: 'Look at the scar and its organ by the lower route.',
     },
   },
+  'outcome-indicator': {
+    'en-bloc': {
+      display: 'En bloc resection',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    r0: {
+      display: 'R0 resection',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    curative: {
+      display: 'Curative resection',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'intraprocedural-perforation': {
+      display: 'Perforation during the procedure',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'delayed-perforation': {
+      display: 'Delayed perforation',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'bleeding-28d': {
+      display: 'Delayed bleeding within 28 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'bleeding-6h-30d': {
+      display: 'Delayed bleeding from 6 hours to 30 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'bleeding-30d-csdb': {
+      display: 'Clinically significant delayed bleeding within 30 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    stricture: {
+      display: 'Stricture',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'conversion-to-surgery': {
+      display: 'Emergency surgery for an adverse event',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'death-30d': {
+      display: 'Death within 30 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'readmission-30d': {
+      display: 'Readmission within 30 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'adverse-event-30d': {
+      display: 'Any adverse event within 30 days',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+    'residual-or-recurrence': {
+      display: 'Residual or local recurrent neoplasia',
+      definition: 'Rate over dissections; the Measure of this package says what is counted.',
+    },
+  },
+  'outcome-stratifier': {
+    organ: {
+      display: 'Organ',
+      definition: 'Organ of the lesion.',
+    },
+    'rule-set': {
+      display: 'Rule set',
+      definition: 'Rule set by which curability was judged.',
+    },
+    'size-band': {
+      display: 'Size band',
+      definition: 'Band of the longest axis of the lesion.',
+    },
+    fibrosis: {
+      display: 'Fibrosis',
+      definition: 'Grade of submucosal fibrosis.',
+    },
+    technique: {
+      display: 'Technique',
+      definition: 'Technique of the dissection.',
+    },
+    operator: {
+      display: 'Operator',
+      definition: 'Pseudonym of the operator.',
+    },
+    'trainee-band': {
+      display: 'Share of trainee',
+      definition: 'Band of the share that a trainee dissected.',
+    },
+  },
+  'interval-method': {
+    wilson: {
+      display: 'Wilson score interval',
+      definition: 'Interval of a proportion by the score test.',
+    },
+    'clopper-pearson': {
+      display: 'Clopper-Pearson interval',
+      definition: 'Exact interval of a proportion by the binomial distribution.',
+    },
+  },
 } as const;

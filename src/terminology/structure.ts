@@ -19,6 +19,7 @@ export const STRUCTURE = {
     notPerformed: concept('data-absent-not-performed'),
     askedUnknown: concept('data-absent-asked-unknown'),
     tempUnknown: concept('data-absent-temp-unknown'),
+    masked: concept('data-absent-masked'),
   },
   observationCategory: {
     procedure: concept('observation-category-procedure'),
@@ -57,6 +58,15 @@ export const STRUCTURE = {
     other: concept('appointment-cancelled-other'),
   },
   followUpAppointment: concept('appointment-reason-followup'),
+  /** Populations of a rate. */
+  population: {
+    initial: concept('measure-population-initial'),
+    denominator: concept('measure-population-denominator'),
+    exclusion: concept('measure-population-denominator-exclusion'),
+    numerator: concept('measure-population-numerator'),
+  },
+  proportion: concept('measure-scoring-proportion'),
+  outcomeMeasure: concept('measure-type-outcome'),
   procedureCategory: concept('procedure-category-surgical'),
   endoscopyReportCategory: concept('doc-gi-endoscopy-studies-set'),
   pathologyReportCategory: concept('report-category-sp'),

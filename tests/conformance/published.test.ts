@@ -37,6 +37,7 @@ describe('the published package', () => {
       ...profiles.map((id) => `StructureDefinition-${id}.json`),
       ...[...SETS, 'dr-revision', 'dr-provenance'].map((set) => `CodeSystem-${set}.json`),
       ...SETS.map((set) => `ValueSet-${set}.json`),
+      'Measure-dr-outcomes.json',
     ];
     expect(publishedFiles()).toEqual(expected.sort());
   });

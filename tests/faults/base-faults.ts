@@ -23,6 +23,7 @@ const appointment = resource('Appointment');
 const given = resource('MedicationAdministration');
 const statement = resource('MedicationStatement');
 const procedure = resource('Procedure');
+const report = resource('MeasureReport');
 
 const UCUM = 'http://unitsofmeasure.org';
 const CLINICAL = 'http://terminology.hl7.org/CodeSystem/condition-clinical';
@@ -362,6 +363,18 @@ export const BASE_FAULTS: readonly BaseFault[] = [
     context: 'Range',
     broken: observation({ valueRange: { low: millimetres(2), high: millimetres(1) } }),
     right: observation({ valueRange: { low: millimetres(1), high: millimetres(2) } }),
+  },
+  {
+    rule: 'mrp-1',
+    context: 'MeasureReport',
+    broken: report({ type: 'data-collection', group: [{ code: { text: 'x' } }] }),
+    right: report({ type: 'summary', group: [{ code: { text: 'x' } }] }),
+  },
+  {
+    rule: 'mrp-2',
+    context: 'MeasureReport',
+    broken: report({ group: [{ stratifier: [{ stratum: [{ measureScore: { value: 1 } }] }] }] }),
+    right: report({ group: [{ stratifier: [{ stratum: [{ value: { text: 'x' } }] }] }] }),
   },
   {
     rule: 'rat-1',
