@@ -20,6 +20,7 @@ export const LIMOGES = 'Albouys J et al. Endoscopy 2024;56:110-118, abstract';
 export const STRICTURE_REVIEW = 'Japan Esophageal Society 2022, read in second hand';
 /** Recurrence by the horizontal margin after en bloc resection. */
 export const MARGIN_RECURRENCE = 'R-ESD study, doi 10.1055/a-1960-3552, abstract';
+export const ECURA = 'Hatta W et al. Am J Gastroenterol 2017;112:874-881, abstract';
 export const POLYPECTOMY_2020 = 'ESGE post-polypectomy 2020, Endoscopy 2020;52:687-700';
 export const STAGE_ONE_2019 = 'ESGE/ESDO 2019, Endoscopy 2019;51:266-277, abstract';
 export const ESGE_2022 = 'ESGE 2022, Endoscopy 2022;54:591-622, from memory';
