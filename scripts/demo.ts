@@ -6,18 +6,21 @@ import { loadConfig } from '../src/config/index.js';
 import { CAUTION } from '../src/kernel/index.js';
 import { type Running, startService } from '../src/serve.js';
 import { StoreRefused } from '../src/store/index.js';
+import { createCalls } from './demo/call.js';
 import { createClient, type Pushed, putPatients } from './demo/client.js';
 import { describeCase } from './demo/describe-case.js';
 import { describeStep } from './demo/describe-step.js';
 import { lines } from './demo/lines.js';
-import { type Life, otherCases, readExample, readLives } from './demo/lives.js';
+import { type Life, type LifeStep, otherCases, readExample, readLives } from './demo/lives.js';
+import { tellScheduler } from './demo/tell-scheduler.js';
 
 const SOURCE = 'example-notes';
 
 const say = (text: string): void => console.log(text);
 
 const running = await start();
-const client = createClient(running);
+const calls = createCalls(running);
+const client = createClient(calls, running.fhirBase);
 const stopped = new Promise<void>((resolve) => {
   process.once('SIGINT', resolve);
   process.once('SIGTERM', resolve);
@@ -40,7 +43,8 @@ async function demonstrate(): Promise<void> {
   for (const file of others) {
     say(describeCase(file, await client.push('case', readExample(file))));
   }
-  say(`\n${CAUTION}`);
+  say(await tellScheduler(calls, running.fhirBase));
+  say(`\n${lines('', CAUTION)}`);
   say('Every case and patient here is invented.\n');
   if (process.argv.includes('--exit')) return;
   sayWhere();
@@ -85,10 +89,12 @@ async function startOnFreePort(config: Parameters<typeof startService>[0]): Prom
 async function tell(life: Life, number: number): Promise<void> {
   say(`\n${number}. ${life.title}\n${lines('   ', life.story)}\n`);
   const stood = new Map<string, Pushed>();
+  let about = '';
   for (const step of life.steps) {
-    const pushed = await client.push(step.kind, readExample(step.file));
-    say(describeStep(step, pushed, stood.get(pushed.location)));
-    stood.set(pushed.location, pushed);
+    const pushed = await sendStep(step, about);
+    about = pushed.location;
+    say(describeStep(step, pushed, stood.get(about)));
+    stood.set(about, pushed);
   }
   for (const [location, { view }] of stood) {
     const isWithdrawn = 'withdrawn' in view && view.withdrawn !== undefined;
@@ -96,10 +102,20 @@ async function tell(life: Life, number: number): Promise<void> {
   }
 }
 
+/** @param about path of the case of the step before */
+async function sendStep(step: LifeStep, about: string): Promise<Pushed> {
+  const body = readExample(step.file);
+  return step.kind === 'booking'
+    ? await client.book(about, step.followUp, body)
+    : await client.push(step.kind, body);
+}
+
 function sayWhere(): void {
   say(`Service   ${client.base}`);
   say(`Sandbox   ${running.fhirBase}   (for demonstrations only)`);
   say('Keys of this run:');
   for (const { stored, key } of running.oneTimeKeys) say(`  ${stored.role.padEnd(13)} ${key}`);
+  say('\nOutcomes of these cases, with the key of the records team; /outcomes/report is a page:');
+  say(`  curl '${client.base}/outcomes?by=organ' -H "Authorization: Bearer $RECORDS"`);
   say('\nStop with Ctrl-C.');
 }

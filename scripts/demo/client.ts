@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import type { Bundle } from 'fhir/r4.js';
-import type { CaseView, FoundCase, SentKind } from '../../src/pipeline/index.js';
-import type { Running } from '../../src/serve.js';
+import type { Appointment, Bundle, Resource } from 'fhir/r4.js';
+import type { CaseView, FollowUp, FoundCase, SentKind } from '../../src/pipeline/index.js';
+import type { Calls } from './call.js';
 
 /** What became of one message. */
 export interface Pushed {
@@ -17,6 +17,8 @@ export interface Pushed {
   readonly bundle?: Bundle;
   /** Whole days that the specimen has waited for its final report; absent where none waits. */
   readonly awaitsPathologyDays?: number;
+  /** Of a booking: the Appointment as the FHIR server has it. */
+  readonly appointment?: Appointment;
 }
 
 /** The service as its callers see it: over HTTP. */
@@ -24,6 +26,14 @@ export interface Client {
   readonly base: string;
   /** @throws Error when it is refused, or not delivered in time */
   push(kind: SentKind, body: Uint8Array<ArrayBuffer>): Promise<Pushed>;
+  /**
+   * Says something of the appointment for an item of the plan of a case.
+   *
+   * @param location path of the case
+   * @param item its key
+   * @throws Error when it is refused, or not delivered in time
+   */
+  book(location: string, item: string, body: Uint8Array<ArrayBuffer>): Promise<Pushed>;
 }
 
 interface Numbered {
@@ -47,20 +57,7 @@ const PATHS = {
 const DELIVERED_WITHIN_MS = 60_000;
 const ASK_AGAIN_MS = 50;
 
-export function createClient({ port, oneTimeKeys }: Running): Client {
-  const base = `http://127.0.0.1:${port}`;
-  const keyOf = (role: string): string =>
-    oneTimeKeys.find(({ stored }) => stored.role === role)?.key ?? '';
-  const call = (role: string, path: string, body?: Uint8Array<ArrayBuffer> | string) =>
-    fetch(base + path, {
-      ...(body === undefined ? {} : { method: 'POST', body }),
-      headers: { authorization: `Bearer ${keyOf(role)}`, 'content-type': 'application/json' },
-    });
-  const read = async <T>(role: string, path: string, body?: string): Promise<T> => {
-    const response = await call(role, path, body);
-    if (!response.ok) throw new Error(`${path} answers ${response.status}`);
-    return response.json() as Promise<T>;
-  };
+export function createClient({ base, call, read }: Calls, fhirBase: string): Client {
   const settled = async (location: string): Promise<CaseView> => {
     const deadline = Date.now() + DELIVERED_WITHIN_MS;
     for (;;) {
@@ -74,6 +71,7 @@ export function createClient({ port, oneTimeKeys }: Running): Client {
       await new Promise((resolve) => setTimeout(resolve, ASK_AGAIN_MS));
     }
   };
+  const bundleOf = (location: string) => read<Bundle>('records-team', `${location}/bundle`);
   const awaits = async (number: Sent['case']) => {
     type Found = { readonly cases: readonly FoundCase[] };
     const question = JSON.stringify({ case: number });
@@ -92,11 +90,49 @@ export function createClient({ port, oneTimeKeys }: Running): Client {
       const view = await settled(location);
       const pushed = { status, location, view, ...(key === undefined ? {} : { key }) };
       if ('waitingFor' in view) return pushed;
-      const bundle = await read<Bundle>('records-team', `${location}/bundle`);
-      return { ...pushed, bundle, ...(await awaits(sent.case)) };
+      return { ...pushed, bundle: await bundleOf(location), ...(await awaits(sent.case)) };
+    },
+    book: async (location, item, body) => {
+      const id = await followUpId(read, location, item);
+      const sent = await answered(call('scheduler', `/follow-ups/${id}/booking`, body));
+      if (sent.status >= 400) throw new Error(`a booking was refused: ${sent.text}`);
+      const view = await settled(location);
+      const bundle = await bundleOf(location);
+      const appointment = await appointmentOf(fhirBase, bundle, item);
+      return { status: sent.status, location, view, bundle, appointment };
     },
   };
 }
+
+/** The id that a scheduler takes from its list; the list of the records team tells the key too. */
+async function followUpId(read: Calls['read'], location: string, item: string): Promise<string> {
+  type Listed = { readonly followUps: readonly FollowUp[]; readonly next?: string };
+  const every = 'state=provisional,open,to-confirm,done,superseded,revoked&limit=500';
+  for (let after = ''; ; ) {
+    const { followUps, next } = await read<Listed>('records-team', `/follow-ups?${every}${after}`);
+    const found = followUps.find((one) => location.endsWith(one.caseId) && one.item.key === item);
+    if (found !== undefined) return found.id;
+    if (next === undefined) throw new Error(`no follow-up ${item}`);
+    after = `&after=${next}`;
+  }
+}
+
+/** Read from the FHIR server by the number that our Bundle gave it. */
+async function appointmentOf(fhirBase: string, sent: Bundle, item: string): Promise<Appointment> {
+  const numbers = (sent.entry ?? []).flatMap(({ resource }) =>
+    isAppointment(resource) ? (resource.identifier ?? []) : [],
+  );
+  const { system, value } = numbers.find((one) => one.value?.endsWith(`.${item}`)) ?? {};
+  const query = new URLSearchParams({ identifier: `${system}|${value}` });
+  const response = await fetch(`${fhirBase}/Appointment?${query}`);
+  const found = (await response.json()) as Bundle<Appointment>;
+  const [appointment] = (found.entry ?? []).flatMap(({ resource }) => resource ?? []);
+  if (appointment === undefined) throw new Error(`no Appointment for ${item}`);
+  return appointment;
+}
+
+const isAppointment = (resource: Resource | undefined): resource is Appointment =>
+  resource?.resourceType === 'Appointment';
 
 async function answered(call: Promise<Response>) {
   const response = await call;

@@ -1,4 +1,5 @@
 import type { CaseView, WaitingAnswer } from '../../src/pipeline/index.js';
+import { appointmentWords, bookingChanges, type Labelled } from './booking-words.js';
 import type { Pushed } from './client.js';
 import { computedWords } from './computed-words.js';
 import { lines } from './lines.js';
@@ -19,7 +20,7 @@ export function describeStep(step: LifeStep, pushed: Pushed, before?: Pushed): s
   const known = status === 200 ? 'known from before' : 'accepted';
   const came = lines(`  ${step.kind.padEnd(13)}`, `${step.tells}  [${known}, state ${view.state}]`);
   if ('waitingFor' in view) return [came, line('waiting', 'for the case')].join('\n');
-  const computed = computedWords(step.kind, key, view);
+  const computed = step.kind === 'booking' ? undefined : computedWords(step.kind, key, view);
   return [
     came,
     ...(computed === undefined ? [] : [line('computed', computed, 2)]),
@@ -28,6 +29,7 @@ export function describeStep(step: LifeStep, pushed: Pushed, before?: Pushed): s
     ...(bundle === undefined
       ? []
       : [line(view.delivery.name, sentWords(bundle, before?.bundle), 1)]),
+    ...bookingLines(pushed, view, before?.view),
     ...waitingLines(pushed, view),
   ].join('\n');
 }
@@ -63,6 +65,18 @@ function verdictOf({ assessment }: AnsweredView) {
   const missing = `not known: ${outcome.missing.join(', ')}`;
   const because = outcome.awaits === 'pathology' ? 'there is no final report yet' : missing;
   return { text: `indeterminate (${rule})`, because: [because] };
+}
+
+function bookingLines(
+  { appointment }: Pushed,
+  { plan }: AnsweredView,
+  before: CaseView | undefined,
+): readonly string[] {
+  const server: readonly Labelled[] =
+    appointment === undefined ? [] : [['on server', appointmentWords(appointment)]];
+  const isFirst = before === undefined || 'waitingFor' in before;
+  const changes = isFirst ? [] : bookingChanges(plan.items, before.plan.items);
+  return [...server, ...changes].map(([label, text]) => line(label, text));
 }
 
 function waitingLines(pushed: Pushed, view: AnsweredView): readonly string[] {

@@ -29,6 +29,8 @@ function brokenAt(text: string, room: number): readonly string[] {
   return [...done, line];
 }
 
-/** A line that goes on: its last word gives way where there is no room for the dots. */
-const dotted = (line: string, room: number): string =>
-  `${line.length + 4 > room ? line.slice(0, line.lastIndexOf(' ')) : line} ...`;
+/** A line that goes on: its last words give way where there is no room for the dots. */
+function dotted(line: string, room: number): string {
+  const end = line.lastIndexOf(' ');
+  return line.length + 4 > room && end > 0 ? dotted(line.slice(0, end), room) : `${line} ...`;
+}

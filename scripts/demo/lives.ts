@@ -9,13 +9,22 @@ export interface Life {
   readonly steps: readonly LifeStep[];
 }
 
-export interface LifeStep {
-  readonly kind: SentKind;
+interface Step {
   /** Below `examples/`. */
   readonly file: string;
   /** What the message says, in a few words. */
   readonly tells: string;
 }
+export interface MessageStep extends Step {
+  readonly kind: SentKind;
+}
+/** The word of a scheduler about the case that the steps before are about. */
+export interface BookingStep extends Step {
+  readonly kind: 'booking';
+  /** Key of the item in the plan of the case. */
+  readonly followUp: string;
+}
+export type LifeStep = MessageStep | BookingStep;
 
 /** The lives in the order in which they are best read. */
 const FIRST_READ = ['curative', 'local-risk', 'surgery', 'bleeding', 'amended'];

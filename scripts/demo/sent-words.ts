@@ -18,7 +18,8 @@ export function sentWords(now: Bundle, before?: Bundle): string {
       saidIn(resource) !== saidIn(earlier),
   );
   const parts = [`${added} new`, `${changed} changed`, `${takenBack} taken back`];
-  return `${kept.size} resources: ${parts.filter((part) => !part.startsWith('0 ')).join(', ')}`;
+  const told = parts.filter((part) => !part.startsWith('0 ')).join(', ');
+  return `${kept.size} resources: ${told === '' ? 'as before' : told}`;
 }
 
 /** How many of each type, the most frequent first. */
