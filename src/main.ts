@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
 import { type ExitCode, type KeyWork, runCli, type Work, type World } from './cli/index.js';
@@ -15,6 +16,9 @@ const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
 const world: World = {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
+  taken: async () => {
+    if (process.stdout.writableNeedDrain) await once(process.stdout, 'drain');
+  },
   readFile: (path) => readFile(path),
   readStdin: () => buffer(process.stdin),
   // https://no-color.org: set and not empty means none.
@@ -51,9 +55,12 @@ const work: Work = {
     const { allRules } = await import('./pipeline/index.js');
     return { rules: allRules(), caution: CAUTION };
   },
+  readUnitReport: async (bytes) =>
+    (await import('./read-unit-report.js')).readUnitReport(bytes),
   reassess: async (options, tell) =>
     (await import('./reassess-records.js')).reassessRecords(options, tell, world.err),
   followUps: async (read) => (await import('./follow-up-lists.js')).readFollowUps(read, world.err),
+  outcomes: async (read) => (await import('./outcome-reports.js')).readOutcomes(read, world.err),
   verifyFacts: async (options, tell) =>
     (await import('./verify-facts.js')).verifyFacts(options, tell, world.err),
   serve: async () => (await import('./run-service.js')).runService(world.err),

@@ -1,8 +1,11 @@
 import { assess } from './assess-command.js';
 import { bundle } from './bundle-command.js';
 import { check } from './check-command.js';
+import { compare } from './compare-command.js';
+import { exportCases } from './export-command.js';
 import { followUps } from './follow-ups-command.js';
 import { keys } from './keys-command.js';
+import { outcomes } from './outcomes-command.js';
 import { reassess } from './reassess-command.js';
 import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
@@ -16,6 +19,9 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   assess,
   rule,
   'follow-ups': followUps,
+  outcomes,
+  compare,
+  export: exportCases,
   reassess,
   verify,
   keys,
@@ -32,6 +38,9 @@ Commands:
   assess      say what a case means: verdict, scores, review
   rule        list the clinical rules, show one with its sources, or ask it
   follow-ups  list what plans ask for, say why, propose days, forecast the load
+  outcomes    rates with intervals, and a printable report
+  compare     outcomes of several units side by side, of the reports that they gave out
+  export      one row a case, for analysis
   reassess    show which kept cases the present rules judge otherwise, and judge them anew
   verify      say whether the facts for counting are what the journal says
   keys        add, list and revoke API keys

@@ -1,5 +1,7 @@
 import type { Session } from '../capacity/index.js';
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
+import type { Checked } from '../kernel/index.js';
+import type { UnitReport } from '../measure/index.js';
 import type {
   AssessedRecord,
   DryRun,
@@ -7,6 +9,7 @@ import type {
   FactsChecked,
   FollowUp,
   FollowUpQuery,
+  OutcomesService,
   Proposal,
   Reassessed,
   ReassessOptions,
@@ -23,6 +26,8 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130;
 export interface World {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Waits until the reader of `out` has taken enough of it; for what is long. */
+  readonly taken: () => Promise<void>;
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readStdin: () => Promise<Uint8Array>;
   /** Whether `out` shows colours. */
@@ -40,6 +45,8 @@ export interface Work {
     unit: UnitSettings,
   ) => Promise<AssessedRecord>;
   readonly rules: () => Promise<RuleBook>;
+  /** Checks and reads the MeasureReport of a unit. */
+  readonly readUnitReport: (bytes: Uint8Array) => Promise<Checked<UnitReport>>;
   /** Looks at every case of the configured database; tells of each. */
   readonly reassess: (
     options: ReassessOptions,
@@ -51,6 +58,12 @@ export interface Work {
    * @returns what `read` returns, or why the database cannot be had
    */
   readonly followUps: (read: (lists: FollowUpLists) => Promise<ExitCode>) => Promise<ExitCode>;
+  /**
+   * Lets a command read the outcomes of the configured database.
+   *
+   * @returns what `read` returns, or why the database cannot be had
+   */
+  readonly outcomes: (read: (outcomes: OutcomesService) => Promise<ExitCode>) => Promise<ExitCode>;
   /** Makes the facts of every case of the configured database again; tells of each. */
   readonly verifyFacts: (
     options: { readonly repair: boolean },

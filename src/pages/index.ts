@@ -1,3 +1,4 @@
+export { comparisonChart, renderComparison } from './comparison/comparison-page.js';
 export { type CusumChart, type CusumCurve, type CusumForm, cusumChart } from './cusum-chart.js';
 export { drawChart, type SingleChart } from './draw-chart.js';
 export type { ChartText } from './figure.js';
@@ -14,4 +15,5 @@ export {
   type SpeedThreshold,
   speedChart,
 } from './speed-chart.js';
+export { stratumText } from './stratum-text.js';
 export { type SurvivalChart, survivalChart } from './survival-chart.js';

@@ -3,6 +3,7 @@ import { runCli, type Work, type World } from '../../src/cli/index.js';
 import type { StoredKey } from '../../src/contract/index.js';
 import { CAUTION } from '../../src/kernel/index.js';
 import { allRules, assessRecord, checkMessage, kindOf } from '../../src/pipeline/index.js';
+import { readUnitReport } from '../../src/read-unit-report.js';
 
 const CASE = readFileSync('examples/cases/complete.json');
 export const MINIMAL = readFileSync('examples/cases/minimal.json');
@@ -41,6 +42,7 @@ export async function run(
     err: (text) => {
       said.err += text;
     },
+    taken: () => Promise.resolve(),
     readFile: async (path) => {
       const bytes = FILES[path];
       if (bytes === undefined) throw Object.assign(new Error(path), { code: 'ENOENT' });
@@ -59,8 +61,10 @@ export async function run(
     },
     assessRecord: (...record) => Promise.resolve(assessRecord(...record)),
     rules: () => Promise.resolve({ rules: allRules(), caution: CAUTION }),
+    readUnitReport: (bytes) => Promise.resolve(readUnitReport(bytes)),
     reassess: () => Promise.resolve(0),
     followUps: () => Promise.resolve(3),
+    outcomes: () => Promise.resolve(3),
     verifyFacts: () => Promise.resolve(0),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),
