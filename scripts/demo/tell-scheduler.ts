@@ -28,10 +28,12 @@ export async function tellScheduler(calls: Calls, fhirBase: string): Promise<str
 }
 
 function listed(followUps: readonly ScheduledFollowUp[]): string {
+  if (followUps.length === 0) return '    none';
   const rows = followUps.slice(0, SHOWN).map(({ item, case: { value } }) => {
     const { earliest = '', target = '', latest = '' } = item.proposed ?? item.due ?? {};
     const what = item.task?.replaceAll('-', ' ') ?? `${item.route} endoscopy`;
-    return [target, `${earliest} to ${latest}`, what, item.urgency, value];
+    const window = earliest === latest ? earliest : `${earliest} to ${latest}`;
+    return [target, window, what, item.urgency, value];
   });
   const table = [['best on', 'window', 'what', 'urgency', 'case'], ...rows];
   const width = (column: number): number =>
