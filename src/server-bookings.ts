@@ -62,8 +62,10 @@ async function look(deps: ServerBookingsDeps, signal: AbortSignal): Promise<void
   if (found.kind === 'failed') return sayFailed(found, log);
   if (!found.isWhole) log.warn({ event: 'appointments-incomplete' });
   const now = () => instant(clock.now());
-  const { learnt, failed } = await learnBookings(found.appointments, { store, settings, now });
+  const done = await learnBookings(found.appointments, { store, settings, now });
+  const { learnt, senseless, failed } = done;
   if (learnt > 0) log.info({ event: 'bookings-learnt', count: learnt });
+  if (senseless > 0) log.warn({ event: 'appointments-senseless', count: senseless });
   for (const { caseId, error } of failed) {
     log.error({ event: 'bookings-not-learnt', caseId, err: error });
   }

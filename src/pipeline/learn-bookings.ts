@@ -25,6 +25,8 @@ export interface ServerAppointment {
 export interface BookingsLearnt {
   /** How many were news, and are kept as bookings. */
   readonly learnt: number;
+  /** How many say what no visit can be, such as an end before the start; they are passed over. */
+  readonly senseless: number;
   /** Ids of cases of which something could not be kept. */
   readonly failed: readonly { readonly caseId: string; readonly error: unknown }[];
 }
@@ -35,7 +37,8 @@ const SOURCE = 'fhir-server';
 /**
  * Keeps what Appointments of the FHIR server say as bookings of our own making, where it differs
  * from what is known. One that is booked counts before one that is not, and the later one before
- * the earlier: who moves a visit may cancel one Appointment and book another.
+ * the earlier: who moves a visit may cancel one Appointment and book another. What was last changed
+ * before a scheduler told us of the visit is no news: it stands there until we have delivered.
  *
  * @throws StoreUnavailable; what was kept until then stays so
  */
@@ -44,18 +47,19 @@ export async function learnBookings(
   deps: ReceiveDeps,
 ): Promise<BookingsLearnt> {
   const failed: { caseId: string; error: unknown }[] = [];
-  let learnt = 0;
+  const count = { learnt: 0, senseless: 0, known: 0 };
   for (const ofItem of byItem(appointments)) {
     const [first] = ofItem;
     if (first === undefined) continue;
     try {
-      if (await learnOne(first, ofItem, deps)) learnt += 1;
+      count[await learnOne(first, ofItem, deps)] += 1;
     } catch (error) {
       if (error instanceof StoreUnavailable) throw error;
       failed.push({ caseId: first.caseId, error });
     }
   }
-  return { learnt, failed };
+  const { learnt, senseless } = count;
+  return { learnt, senseless, failed };
 }
 
 function byItem(all: readonly ServerAppointment[]): readonly (readonly ServerAppointment[])[] {
@@ -71,25 +75,53 @@ async function learnOne(
   { caseId, itemKey }: ServerAppointment,
   ofItem: readonly ServerAppointment[],
   deps: ReceiveDeps,
-): Promise<boolean> {
+): Promise<'learnt' | 'known' | 'senseless'> {
   const stored = await deps.store.read(caseId);
-  if (stored?.version === undefined) return false;
+  if (stored?.version === undefined) return 'known';
   const { plan } = presentOf(readVersion(stored.version));
   const item = plan.items.find(({ key }) => key === itemKey);
-  const word = item === undefined ? undefined : wordOf(item.booking, ofItem);
-  if (word === undefined) return false;
-  const earlier = stored.messages.filter(
-    ({ kind, source, naturalKey }) =>
-      kind === 'booking' && source === SOURCE && naturalKey === itemKey,
+  if (item === undefined) return 'known';
+  const words = stored.messages.filter(
+    ({ kind, naturalKey }) => kind === 'booking' && naturalKey === itemKey,
   );
+  const told = words.filter(({ source }) => source !== SOURCE);
+  const news = ofItem.filter((one) => told.every((word) => isAfter(one, word)));
+  const word = wordOf(item.booking, news);
+  if (word === undefined) return 'known';
   const now = deps.now();
-  const fields = { schema: 'booking/1', revision: 1 + earlier.length, sentAt: now, ...word };
+  const { about, ...says } = word;
+  const sentAt = saidAt(about, now);
+  const revision = 1 + words.length - told.length;
+  const fields = { schema: 'booking/1', revision, sentAt, ...says, appointment: about.reference };
   const bytes = new TextEncoder().encode(JSON.stringify(fields));
   const message = booked(parseBooking(bytes), bytes, { source: SOURCE, item: itemKey });
-  // Times that no visit can have are not ours to put right.
-  if (!message.ok) return false;
+  if (!message.ok) return 'senseless';
   const done = await keepBooking(message.value, toEntry(caseId, bytes, message.value, now), deps);
-  return done.kind === 'accepted';
+  return done.kind === 'accepted' ? 'learnt' : 'known';
+}
+
+const msOf = (at: string | undefined): number => Date.parse(at ?? '');
+
+/**
+ * Whether an Appointment changed after a scheduler told us something. Ours shows what we had told
+ * when it was written, so it says nothing of a word that was said before and came later. One of a
+ * server that does not say when it changed counts as changed now.
+ */
+function isAfter({ isOurs, updatedAt }: ServerAppointment, word: KeptWord): boolean {
+  const ms = msOf(updatedAt);
+  if (Number.isNaN(ms)) return true;
+  return ms > msOf(word.sentAt) && (!isOurs || ms > msOf(word.receivedAt));
+}
+
+interface KeptWord {
+  readonly sentAt: string;
+  readonly receivedAt: string;
+}
+
+/** By the clock of the server, which is never ahead of ours. */
+function saidAt({ updatedAt }: ServerAppointment, now: string): string {
+  const ms = Math.min(msOf(updatedAt), msOf(now));
+  return Number.isNaN(ms) ? now : new Date(ms).toISOString();
 }
 
 type Booking = NonNullable<PlanItem['booking']>;
@@ -98,7 +130,7 @@ interface Word {
   readonly status: Booking['status'];
   readonly startsAt?: string;
   readonly endsAt?: string;
-  readonly appointment: string;
+  readonly about: ServerAppointment;
 }
 
 /** Codes of FHIR R4, appointmentstatus, of a visit that has its time or had it. */
@@ -117,15 +149,14 @@ function wordOf(
     return known?.status === 'did-not-attend' ? undefined : wordOn(missed, 'did-not-attend');
   }
   const isGone = own !== undefined && own.status !== 'noshow' && known?.status === 'booked';
-  return isGone ? { status: 'cancelled', appointment: own.reference } : undefined;
+  return isGone ? { status: 'cancelled', about: own } : undefined;
 }
 
 const isHeld = ({ status, start, end }: ServerAppointment): boolean =>
   HELD.includes(status) && start !== undefined && end !== undefined;
 
 function byUpdate(a: ServerAppointment, b: ServerAppointment): number {
-  const [at, other] = [a.updatedAt, b.updatedAt].map((text) => Date.parse(text ?? ''));
-  return (at || 0) - (other || 0);
+  return (msOf(a.updatedAt) || 0) - (msOf(b.updatedAt) || 0);
 }
 
 /** Whether the known booking is this very Appointment; what was told to us stands in ours. */
@@ -153,5 +184,5 @@ const wordOn = (one: ServerAppointment, status: Word['status']): Word => ({
   ...(one.start === undefined || one.end === undefined
     ? {}
     : { startsAt: one.start, endsAt: one.end }),
-  appointment: one.reference,
+  about: one,
 });

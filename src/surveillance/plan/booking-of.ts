@@ -36,7 +36,9 @@ export function bookingCourse(words: readonly BookingWord[]): BookingCourse | un
   const toldOn = dayOf(last.toldAt);
   const course = { status, bookedOn: booked.map(({ startsAt }) => dayOf(startsAt)), toldOn };
   if (times === undefined) return course;
-  const appointment = words.flatMap((word) => word.appointment ?? []).at(-1);
+  const appointment = ofLastVisit(words)
+    .flatMap((word) => word.appointment ?? [])
+    .at(-1);
   const isElsewhen = booked.some(({ startsAt }) => compareInstants(startsAt, times.startsAt) !== 0);
   return {
     ...course,
@@ -51,6 +53,15 @@ export function bookingCourse(words: readonly BookingWord[]): BookingCourse | un
       ...(appointment === undefined ? {} : { appointment }),
     },
   };
+}
+
+/** Who books again after a visit was cancelled or missed has another Appointment for it, or none. */
+function ofLastVisit(words: readonly BookingWord[]): readonly BookingWord[] {
+  const begins = words.findLastIndex((word, i) => {
+    const before = words[i - 1];
+    return isBooked(word) && before !== undefined && !isBooked(before);
+  });
+  return words.slice(Math.max(begins, 0));
 }
 
 const isBooked = ({ status }: BookingWord): boolean => status === 'booked' || status === 'moved';
