@@ -11,7 +11,7 @@ const MAY_IMPORT = {
   capacity: ['kernel'],
   calendar: ['kernel'],
   outcomes: ['kernel', 'references', 'statistics'],
-  pages: ['kernel', 'references', 'outcomes'],
+  pages: ['kernel', 'references', 'outcomes', 'measure'],
   measure: ['kernel', 'terminology', 'outcomes'],
   views: ['kernel'],
   record: ['kernel', 'contract', 'assessment', 'surveillance', 'outcomes'],
@@ -27,6 +27,7 @@ const MAY_IMPORT = {
     'calendar',
     'capacity',
     'outcomes',
+    'measure',
     'record',
     'mapping',
     'conformance',
@@ -84,7 +85,7 @@ const TYPES_ONLY = {
   store: ['outcomes', 'pipeline'],
   delivery: ['conformance', 'pipeline'],
   http: ['pipeline'],
-  pages: ['outcomes'],
+  pages: ['outcomes', 'measure'],
 };
 
 // The one pure file that may use a Node module: hashes and the ids made of them.

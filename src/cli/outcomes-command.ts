@@ -6,10 +6,12 @@ import { type Command, type ExitCode, UsageError, type Work, type World } from '
 
 const HELP = `Usage: dissection-records outcomes [options]
        dissection-records outcomes report [options] > report.html
+       dissection-records outcomes measure-report --from DAY --to DAY > report.json
 
 Counts the outcomes of all kept cases: rates with their intervals, what is missing, quartiles, and
-where first checks stand. report writes one printable HTML page with charts. Uses the database and
-the settings that serve would use; a service may run meanwhile. Small counts are hidden where the
+where first checks stand. report writes one printable HTML page with charts, measure-report a FHIR
+MeasureReport for other units, in which small counts are always hidden. Uses the database and the
+settings that serve would use; a service may run meanwhile. Small counts are hidden where the
 settings of the unit hide them; a ! beside a rate is a small count that is shown.
 
 Options:
@@ -30,7 +32,14 @@ export const outcomes: Command = {
   help: HELP,
   run: (args, world, work) => {
     const [action, ...rest] = args;
-    return action === 'report' ? report(rest, world, work) : table(args, world, work);
+    switch (action) {
+      case 'report':
+        return report(rest, world, work);
+      case 'measure-report':
+        return measureReport(rest, world, work);
+      default:
+        return table(args, world, work);
+    }
   },
 };
 
@@ -53,6 +62,18 @@ async function report(args: readonly string[], world: World, work: Work): Promis
     const found = await service.readOutcomesAtLarge(question);
     if (found.kind === 'invalid') return refuse(found.problems, world);
     world.out(renderQualityReport(found.report));
+    return 0;
+  });
+}
+
+/** The same as the route of this name. */
+async function measureReport(args: readonly string[], world: World, work: Work): Promise<ExitCode> {
+  const { question, names } = readOutcomesFlags(args, parseOutcomeQuery, []);
+  if (names.length > 0) throw new UsageError('outcomes measure-report takes options alone.');
+  return work.outcomes(async (service) => {
+    const found = await service.readMeasureReport(question);
+    if (found.kind === 'invalid') return refuse(found.problems, world);
+    world.out(`${JSON.stringify(found.report, undefined, 2)}\n`);
     return 0;
   });
 }

@@ -1,2 +1,2 @@
 export { type BundleCheck, type CheckedBundle, checkBundle, type SwitchableRule } from './check.js';
-export { outcomeReportProblems } from './outcome-report.js';
+export { checkOutcomeReport } from './outcome-report.js';

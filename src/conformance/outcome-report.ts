@@ -1,11 +1,13 @@
+import type { MeasureReport } from 'fhir/r4.js';
 import profile from '../../profiles/StructureDefinition-dr-outcome-report.json' with {
   type: 'json',
 };
-import type { Problem } from '../kernel/index.js';
+import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
 import { brokenInBase } from './base-checks.js';
 import { brokenBy, constraintsOf, type TestedRule, tested } from './own-invariants.js';
 import { shapeRules } from './profile-shape.js';
 import type { Profile } from './profiles.js';
+import { isObject } from './quick/node.js';
 import { type Broken, subjectOf } from './resource-check.js';
 import { schemaProblems } from './schema.js';
 import { structureProblems } from './structure.js';
@@ -22,9 +24,18 @@ export const OUTCOME_REPORT_RULES = constraintsOf(PROFILE);
  * report claims it.
  *
  * @param report what was made here, or anything at all that another unit sent
- * @returns none when it is sound
  */
-export function outcomeReportProblems(report: unknown): readonly Problem[] {
+export function checkOutcomeReport(report: unknown): Checked<MeasureReport> {
+  const problems = problemsIn(report);
+  return problems.length === 0 && isChecked(report) ? passed(report) : failed(problems);
+}
+
+/** Gives the type: called only once every stage has passed. */
+function isChecked(report: unknown): report is MeasureReport {
+  return isObject(report);
+}
+
+function problemsIn(report: unknown): readonly Problem[] {
   const wrapped = { resourceType: 'Bundle', type: 'collection', entry: [{ resource: report }] };
   const malformed = schemaProblems(wrapped);
   if (malformed.length > 0) return malformed.map(unwrapped);

@@ -20,6 +20,7 @@ import { bookFollowUp } from './routes/book-follow-up.js';
 import { createFeed, listFeeds, readFeed, revokeFeed } from './routes/feeds.js';
 import { listFollowUps, readFollowUp } from './routes/follow-ups.js';
 import { livez, readyz } from './routes/health.js';
+import { readMeasureReport } from './routes/measure-report.js';
 import { messageRoutes } from './routes/message-routes.js';
 import { readChart } from './routes/outcome-charts.js';
 import {
@@ -60,6 +61,7 @@ const ROUTES: readonly Route[] = [
   readOutcomes,
   readSeries,
   readReport,
+  readMeasureReport,
   readDictionary,
   exportCsv,
   exportNdjson,

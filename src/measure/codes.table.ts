@@ -5,6 +5,15 @@ import { BASE, type LocalCode, localCoding, STRUCTURE } from '../terminology/ind
 /** Canonical of the Measure, without its version. */
 export const MEASURE_URL = `${BASE}/Measure/dr-outcomes`;
 
+/**
+ * Version of the Measure. It rises when a definition changes, and not with the program: reports of
+ * one version can be compared. A test holds the definitions against it.
+ */
+export const MEASURE_VERSION = '1.0.0';
+
+/** What a report names. */
+export const MEASURE = `${MEASURE_URL}|${MEASURE_VERSION}`;
+
 /** Profile of the MeasureReports. */
 export const REPORT_PROFILE = `${BASE}/StructureDefinition/dr-outcome-report`;
 

@@ -20,7 +20,7 @@ import {
   dimensionConcept,
   EXTENSION,
   indicatorConcept,
-  MEASURE_URL,
+  MEASURE,
   POPULATIONS,
   REPORT_PROFILE,
 } from './codes.table.js';
@@ -29,8 +29,6 @@ import {
 export interface Reporting {
   /** The site's base for identifier systems: it also names the unit, which owns it. */
   readonly identifierBase: string;
-  /** Version of the Measure, which is that of this package. */
-  readonly measureVersion: string;
   /** When the cases were counted; UTC instant. */
   readonly countedAt: string;
 }
@@ -55,7 +53,7 @@ const URIS = 'urn:ietf:rfc:3986';
  */
 export function toMeasureReport(
   { query, cells }: Pick<OutcomeReport, 'query' | 'cells'>,
-  { identifierBase, measureVersion, countedAt }: Reporting,
+  { identifierBase, countedAt }: Reporting,
 ): MeasureReport {
   const { from, to } = query;
   invariant(from !== undefined && to !== undefined, 'a MeasureReport is of a period with its days');
@@ -74,7 +72,7 @@ export function toMeasureReport(
     ],
     status: 'complete',
     type: 'summary',
-    measure: `${MEASURE_URL}|${measureVersion}`,
+    measure: MEASURE,
     date: countedAt,
     reporter: { type: 'Organization', identifier: { system: URIS, value: identifierBase } },
     period: { start: from, end: to },

@@ -5,6 +5,7 @@ import {
   dimensionConcept,
   indicatorConcept,
   MEASURE_URL,
+  MEASURE_VERSION,
   POPULATIONS,
   type PopulationName,
 } from './codes.table.js';
@@ -16,14 +17,12 @@ import { INITIAL_POPULATION, SEARCHES } from './criteria.table.js';
  * export, which holds no case that was withdrawn.
  *
  * Source: FHIR R4 (4.0.1), Measure; the definitions, see the table of indicators.
- *
- * @param version of this package
  */
-export const toMeasure = (version: string): Measure => ({
+export const toMeasure = (): Measure => ({
   resourceType: 'Measure',
   id: 'dr-outcomes',
   url: MEASURE_URL,
-  version,
+  version: MEASURE_VERSION,
   name: 'DissectionOutcomes',
   title: 'Outcomes of endoscopic submucosal dissection',
   status: 'active',

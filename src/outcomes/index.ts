@@ -48,6 +48,7 @@ export type {
   CusumSeries,
   Funnel,
   FunnelLimits,
+  FunnelPlace,
   FunnelPoint,
   HiddenSeries,
   LearningBlock,

@@ -32,9 +32,12 @@ export interface CusumSeries {
   readonly cites: readonly Citation[];
 }
 
+/** What a point of a funnel is: a stratum, or a whole unit among others. */
+export type FunnelPlace = Stratum & { readonly unit?: string };
+
 /** One operator or unit beside the limits. */
 export interface FunnelPoint {
-  readonly stratum: Stratum;
+  readonly stratum: FunnelPlace;
   readonly events: number;
   readonly of: number;
   readonly rate: number;

@@ -1,7 +1,7 @@
 import { invariant } from '../kernel/index.js';
 import { EXACT_FUNNEL_CITES, exactFunnelLimits } from '../statistics/index.js';
 import type { ReportCell } from './report.js';
-import type { Funnel, FunnelLimits, FunnelPoint } from './series.js';
+import type { Funnel, FunnelLimits, FunnelPlace, FunnelPoint } from './series.js';
 import { LEAST_FOR_RANKING } from './to-report.js';
 import type { IndicatorId } from './words.js';
 
@@ -14,12 +14,12 @@ const MOST_SIZES = 60;
  *
  * Source: funnelSmall2012; 95 and 99.8 %: spiegelhalter2005 (from memory).
  *
- * @param strata of a report, without the cell of all cases
+ * @param strata of a report without the cell of all cases, or units
  * @param target share of 0 to 1; absent: the rate of all points together
  * @throws InvariantError for another target
  */
 export function toFunnel(
-  strata: readonly ReportCell[],
+  strata: readonly (Pick<ReportCell, 'indicators'> & { readonly stratum: FunnelPlace })[],
   indicator: IndicatorId,
   target?: number,
 ): Funnel {

@@ -3,6 +3,7 @@ import { dataDictionary, type ExportRow, toExportRow } from './export-rows.js';
 import type { OutcomesService } from './outcomes-service.js';
 import type { RecordStore } from './ports.js';
 import { readOutcomesAtLarge } from './read-at-large.js';
+import { readMeasureReport } from './read-measure-report.js';
 import { type OutcomeDeps, policyOf, readOutcomes } from './read-outcomes.js';
 import { readSeries } from './read-series.js';
 
@@ -16,6 +17,7 @@ export function createOutcomesService(deps: Deps): OutcomesService {
     readOutcomes: (question) => readOutcomes(question, deps),
     readOutcomesAtLarge: (question) => readOutcomesAtLarge(question, deps),
     readSeries: (question) => readSeries(question, deps),
+    readMeasureReport: (question) => readMeasureReport(question, deps),
     exportCases: (asked) =>
       policyOf(deps).smallCells === 'hide'
         ? { kind: 'hidden' }

@@ -10,6 +10,7 @@ import type {
   SeriesName,
 } from '../outcomes/index.js';
 import type { DataDictionary, ExportRow } from './export-rows.js';
+import type { FoundMeasureReport } from './read-measure-report.js';
 
 /** What is asked of the outcomes; they are judged as of today, the day in UTC. */
 export type OutcomeQuestion = Omit<OutcomeQuery, 'asOf'>;
@@ -75,6 +76,8 @@ export interface OutcomesService {
   readOutcomes(question: OutcomeQuestion): Promise<FoundOutcomes>;
   readOutcomesAtLarge(question: OutcomeQuestion): Promise<FoundAtLarge>;
   readSeries(question: SeriesQuestion): Promise<FoundSeries>;
+  /** For others: small counts are hidden, whatever the unit shows to its own people. */
+  readMeasureReport(question: OutcomeQuestion): Promise<FoundMeasureReport>;
   /** One row a case, a page at a time; a reader that ends early ends the reading. */
   exportCases(asked: Asked): FoundRows;
   dataDictionary(): DataDictionary;

@@ -56,7 +56,7 @@ describe('criteria that are searches, run over the Bundles of 80 cases', () => {
 });
 
 describe('criteria that are FHIRPath', () => {
-  const { group = [] } = toMeasure('1.0.0');
+  const { group = [] } = toMeasure();
   const asked = INDICATOR_IDS.flatMap((id, i) =>
     (group[i]?.population ?? []).flatMap(({ code, criteria }) =>
       criteria.language === 'text/fhirpath'

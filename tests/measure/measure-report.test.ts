@@ -1,9 +1,9 @@
 import fhirpath from 'fhirpath';
 import r4 from 'fhirpath/fhir-context/r4';
 import { describe, expect, it } from 'vitest';
-import { outcomeReportProblems } from '../../src/conformance/index.js';
+import { checkOutcomeReport } from '../../src/conformance/index.js';
 import { OUTCOME_REPORT_RULES } from '../../src/conformance/outcome-report.js';
-import { InvariantError } from '../../src/kernel/index.js';
+import { InvariantError, sha256 } from '../../src/kernel/index.js';
 import { toMeasure } from '../../src/measure/index.js';
 import { INDICATOR_IDS } from '../../src/outcomes/index.js';
 import { fhirJs, medplum, officialSchema, type Peer } from '../conformance/peers.js';
@@ -26,13 +26,16 @@ const SAMPLES = {
 const said = (sample: unknown, path: string) =>
   fhirpath.evaluate(structuredClone(Object(sample)), path, {}, r4, { async: false });
 
-const keysIn = (report: unknown) => [
-  ...new Set(outcomeReportProblems(report).map(({ rule }) => rule)),
-];
+const problemsOf = (report: unknown) => {
+  const checked = checkOutcomeReport(report);
+  return checked.ok ? [] : checked.problems;
+};
+
+const keysIn = (report: unknown) => [...new Set(problemsOf(report).map(({ rule }) => rule))];
 
 describe.each(Object.entries(SAMPLES))('the MeasureReport of %s', (_name, sample) => {
   it('passes our own rules', () => {
-    expect(outcomeReportProblems(sample)).toEqual([]);
+    expect(problemsOf(sample)).toEqual([]);
   });
 
   it.each(PEERS)('is valid R4 by $name', ({ validate }) => {
@@ -75,7 +78,7 @@ describe('the rules on a report of outcomes', () => {
 
   it('refuse what is no report at all', () => {
     for (const value of [undefined, null, 7, [], {}, { resourceType: 'Patient' }]) {
-      expect(outcomeReportProblems(value)).not.toEqual([]);
+      expect(problemsOf(value)).not.toEqual([]);
     }
     const observation = { resourceType: 'Observation', status: 'final', code: { text: 'x' } };
     expect(keysIn(observation)).toContain('profile-shape');
@@ -161,7 +164,7 @@ describe('what a MeasureReport says', () => {
 });
 
 describe('the published Measure', () => {
-  const measure = toMeasure('0.1.0');
+  const measure = toMeasure();
 
   it.each(PEERS)('is valid R4 by $name', ({ validate }) => {
     expect(validate(measure)).toEqual([]);
@@ -180,6 +183,13 @@ describe('the published Measure', () => {
     'group.population.criteria.all(expression.exists() or reference.exists())',
   ])('holds %s', (constraint) => {
     expect(said(measure, constraint)).toEqual([true]);
+  });
+
+  it('has a version that rises when a definition changes', () => {
+    // An alarm, no oracle: whoever changes a definition raises the version, then this.
+    const { version, ...definitions } = measure;
+    const hash = sha256(new TextEncoder().encode(JSON.stringify(definitions))).slice(0, 12);
+    expect([version, hash]).toEqual(['1.0.0', '243294ee1ba7']);
   });
 
   it('has a group for every indicator, and its reports name no other', () => {

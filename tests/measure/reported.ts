@@ -15,7 +15,6 @@ export const YEAR: OutcomeQuery = { ...QUERY, from: '2025-01-01', to: '2025-12-3
 
 export const REPORTING: Reporting = {
   identifierBase: 'https://unit.example/dissections',
-  measureVersion: '0.1.0',
   countedAt: '2026-12-31T10:00:00Z',
 };
 

@@ -1,0 +1,152 @@
+import type { Problem } from '../kernel/index.js';
+import {
+  type Definition,
+  type Funnel,
+  INDICATORS,
+  type IndicatorResult,
+  toFunnel,
+} from '../outcomes/index.js';
+import { MEASURE } from './codes.table.js';
+import type { UnitReport } from './unit-report.js';
+
+/** One indicator over all units. */
+export interface ComparedIndicator {
+  readonly definition: Definition;
+  /** In the order of the reports. */
+  readonly units: readonly { readonly unit: string; readonly result: IndicatorResult }[];
+  /** Around the rate of all units that are shown. */
+  readonly funnel: Funnel;
+}
+
+/** Rates of several units over one period. */
+export interface Comparison {
+  readonly measure: string;
+  readonly period: UnitReport['period'];
+  readonly units: readonly Pick<UnitReport, 'unit' | 'countedAt'>[];
+  readonly indicators: readonly ComparedIndicator[];
+}
+
+/** A report by the name under which it was given, and what is wrong with it beside the others. */
+export interface RefusedReport {
+  readonly name: string;
+  readonly problems: readonly Problem[];
+}
+
+export interface NamedReport {
+  readonly name: string;
+  readonly report: UnitReport;
+}
+
+/**
+ * Puts the reports of several units side by side. What a unit has hidden stays hidden and is in
+ * no sum. Nothing is adjusted for how difficult the cases were.
+ *
+ * Source: derived; the limits, see `toFunnel`.
+ *
+ * @param reports one a unit, all of one measure, period and kind of interval
+ * @returns every report that cannot stand beside the others, with all its problems
+ */
+export function compareUnits(
+  reports: readonly NamedReport[],
+):
+  | { readonly ok: true; readonly value: Comparison }
+  | { readonly ok: false; readonly refused: readonly RefusedReport[] } {
+  const refused = reports
+    .map(({ name, report }, i) => ({ name, problems: problemsOf(report, reports.slice(0, i)) }))
+    .filter(({ problems }) => problems.length > 0);
+  const [first] = reports;
+  if (first === undefined || refused.length > 0) return { ok: false, refused };
+  const units = reports.map(({ report }) => report);
+  return {
+    ok: true,
+    value: {
+      measure: first.report.measure,
+      period: first.report.period,
+      units: units.map(({ unit, countedAt }) => ({ unit, countedAt })),
+      indicators: INDICATORS.map((definition, i) => toCompared(definition, i, units)),
+    },
+  };
+}
+
+function toCompared(
+  definition: Definition,
+  index: number,
+  reports: readonly UnitReport[],
+): ComparedIndicator {
+  const units = reports.flatMap(({ unit, results }) => {
+    const result = results[index];
+    return result === undefined ? [] : [{ unit, result }];
+  });
+  const strata = units.map(({ unit, result }) => ({ stratum: { unit }, indicators: [result] }));
+  return { definition, units, funnel: toFunnel(strata, definition.id) };
+}
+
+/** @param before reports that were given earlier */
+function problemsOf(report: UnitReport, before: readonly NamedReport[]): readonly Problem[] {
+  const others = before.map((one) => one.report);
+  const [first = report] = others;
+  const isSame = others.some(({ identifier }) => identifier === report.identifier);
+  const found: readonly (readonly [boolean, Problem])[] = [
+    [report.measure !== MEASURE, OTHER_MEASURE],
+    [isSame, SAME_REPORT],
+    [!isSame && others.some((other) => isOverlap(other, report)), SAME_UNIT],
+    [
+      report.period.from !== first.period.from || report.period.to !== first.period.to,
+      otherPeriod(first),
+    ],
+    [intervalsOf(report, first).size > 1, OTHER_INTERVAL],
+  ];
+  return found.flatMap(([isBroken, problem]) => (isBroken ? [problem] : []));
+}
+
+/** Whether both speak of the same unit, and some days are in both. */
+const isOverlap = (a: UnitReport, b: UnitReport): boolean =>
+  a.unit === b.unit &&
+  a.unitSystem === b.unitSystem &&
+  a.period.from <= b.period.to &&
+  b.period.from <= a.period.to;
+
+/** Kinds of interval in these reports. */
+const intervalsOf = (...reports: readonly UnitReport[]): ReadonlySet<string> =>
+  new Set(
+    reports.flatMap(({ results }) =>
+      results.flatMap((result) =>
+        result.kind === 'rate' ? [`${result.interval.method} ${result.interval.level}`] : [],
+      ),
+    ),
+  );
+
+const OTHER_MEASURE: Problem = {
+  rule: 'compare-measure',
+  pointer: '/measure',
+  message: 'The report follows other definitions than this program.',
+  expected: MEASURE,
+};
+
+const SAME_REPORT: Problem = {
+  rule: 'compare-identifier',
+  pointer: '/identifier',
+  message: 'This report, or another run of it, was given before.',
+  expected: 'each report once',
+};
+
+const SAME_UNIT: Problem = {
+  rule: 'compare-overlap',
+  pointer: '/reporter',
+  message: 'Another report of this unit covers some of the same days: its cases would count twice.',
+  expected: 'one report a unit',
+};
+
+const otherPeriod = ({ period: { from, to } }: UnitReport): Problem => ({
+  rule: 'compare-period',
+  pointer: '/period',
+  message: 'The report covers other days than the first one.',
+  expected: `${from} to ${to}`,
+});
+
+const OTHER_INTERVAL: Problem = {
+  rule: 'compare-interval',
+  pointer: '/group',
+  message: 'Intervals were made by another method, or at another level, than in the first report.',
+  expected: 'one method and level in all reports',
+};

@@ -1,0 +1,111 @@
+import { CAUTION } from '../../kernel/index.js';
+import type { ComparedIndicator, Comparison } from '../../measure/index.js';
+import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
+import { funnelChart } from '../funnel-chart.js';
+import { element, type Markup } from '../markup.js';
+import { documentOf } from '../report/document.js';
+import { rateCells } from '../report/indicator-words.js';
+import { citationText } from '../report/sources.js';
+import { type Row, tableOf } from '../report/table.js';
+
+/** What readers have to know before they compare. */
+const COMPARISON_CAUTIONS: readonly string[] = [
+  'Rates are not adjusted for how difficult the cases were: a difference is a question, and the order of the units is no ranking.',
+  'Each unit hides its own small counts. What is hidden is in no sum and on no chart.',
+  'Missing outcomes are in no rate; where they are many, the rate speaks of those who were reached.',
+];
+
+/** Rates of several units as one HTML document for screen and paper, without scripts. */
+export function renderComparison({ measure, period, units, indicators }: Comparison): string {
+  const title = 'Outcomes of several units';
+  return documentOf(title, [
+    element(
+      'header',
+      {},
+      element('h1', {}, title),
+      element(
+        'dl',
+        {},
+        element('dt', {}, 'Resections'),
+        element('dd', {}, `${period.from} to ${period.to}, both included`),
+        element('dt', {}, 'Definitions'),
+        element('dd', {}, measure),
+        ...units.flatMap(({ unit, countedAt }) => [
+          element('dt', {}, unit),
+          element('dd', {}, `counted ${countedAt}`),
+        ]),
+      ),
+    ),
+    element(
+      'div',
+      { class: 'note' },
+      element(
+        'ul',
+        {},
+        ...[CAUTION, ...COMPARISON_CAUTIONS].map((says) => element('li', {}, says)),
+      ),
+    ),
+    ...indicators.map(section),
+  ]);
+}
+
+function section(compared: ComparedIndicator): Markup {
+  const { definition, units, funnel } = compared;
+  const { id, title, numerator, denominator } = definition;
+  return element(
+    'section',
+    { class: 'whole', 'aria-labelledby': `indicator-${id}` },
+    element('h2', { id: `indicator-${id}` }, title),
+    element('p', {}, `Counts: ${numerator}. Out of: ${denominator}.`),
+    tableOf({
+      caption: `${title}, by unit`,
+      columns: COLUMNS,
+      parts: [
+        {
+          rows: units.map(({ unit, result }) => ({
+            head: unit,
+            cells: cellsOf(result, positionOf(unit, funnel.points)),
+          })),
+        },
+      ],
+    }),
+    element('figure', {}, comparisonChart(compared)),
+  );
+}
+
+/** The funnel of one indicator over the units. */
+export const comparisonChart = ({ definition, funnel }: ComparedIndicator): Markup =>
+  funnelChart({
+    id: `funnel-${definition.id.toLowerCase()}`,
+    title: `${definition.title}, by unit`,
+    funnel,
+    caption: funnel.cites.map((cite) => `Source: ${citationText(cite)}.`),
+  });
+
+const COLUMNS = [
+  { title: 'Unit' },
+  { title: 'Rate', isNumber: true },
+  { title: 'Interval', isNumber: true },
+  { title: 'Count', isNumber: true },
+  { title: 'Out of (n)', isNumber: true },
+  { title: 'Missing', isNumber: true },
+  { title: 'Window open', isNumber: true },
+  { title: 'Beside the limits' },
+];
+
+function cellsOf(result: IndicatorResult, position: string): Row['cells'] {
+  const cells = rateCells(result);
+  return typeof cells === 'string' ? cells : [...cells, position];
+}
+
+const POSITIONS: { readonly [P in FunnelPoint['position']]: string } = {
+  within: 'within',
+  'beyond-95': 'beyond 95 %',
+  'beyond-998': 'beyond 99.8 %',
+};
+
+/** Where a unit lies in a funnel, in words; a unit of few cases is not drawn. */
+function positionOf(unit: string, points: readonly FunnelPoint[]): string {
+  const point = points.find(({ stratum }) => stratum.unit === unit);
+  return point === undefined ? 'too few cases' : POSITIONS[point.position];
+}
