@@ -240,6 +240,12 @@ export const WHAT_LATER_SCHEMAS_CANNOT_SAY: readonly BeyondLaterSchema[] = [
   },
   {
     message: 'booking',
+    rule: 'longer-than-a-day',
+    kind: 'fields',
+    asks: 'An appointment ends at most 24 hours after it starts.',
+  },
+  {
+    message: 'booking',
     rule: 'reason-of-another-status',
     kind: 'fields',
     asks: 'A cancelled appointment may have a reason, no other has.',

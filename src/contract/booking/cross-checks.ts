@@ -1,6 +1,10 @@
+import { minutesBetween } from '../../kernel/index.js';
 import { isBefore, isSame } from '../compare-told.js';
 import type { CrossCheck } from '../cross-check.js';
 import type { ReadableBooking } from './readable-booking.js';
+
+/** Far above what any visit takes, far below a wrong day or year. Source: project definition. */
+const LONGEST_MINUTES = 24 * 60;
 
 /** Contradictions within one booking. Project rules. */
 export const BOOKING_CHECKS: readonly CrossCheck<ReadableBooking>[] = [
@@ -27,6 +31,17 @@ export const BOOKING_CHECKS: readonly CrossCheck<ReadableBooking>[] = [
     expected: 'endsAt after startsAt',
     broken: ({ startsAt, endsAt }) =>
       isBefore(endsAt, startsAt) || isSame(endsAt, startsAt) ? ['/endsAt'] : [],
+  },
+  {
+    rule: 'longer-than-a-day',
+    message: 'A visit of an examination does not go on so long; one of the dates is another.',
+    expected: 'endsAt at most 24 hours after startsAt',
+    broken: ({ startsAt, endsAt }) =>
+      startsAt !== undefined &&
+      endsAt !== undefined &&
+      minutesBetween(startsAt, endsAt) > LONGEST_MINUTES
+        ? ['/endsAt']
+        : [],
   },
   {
     rule: 'reason-of-another-status',

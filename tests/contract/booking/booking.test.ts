@@ -46,6 +46,12 @@ const ALONE: readonly Edge[] = [
     beyond: { endsAt: '2026-09-21T07:00:00Z' },
   },
   {
+    rule: 'longer-than-a-day',
+    says: 'a day is the longest, by instant',
+    last: { endsAt: '2026-09-22T07:00:00Z' },
+    beyond: { endsAt: '2026-09-22T07:00:01Z' },
+  },
+  {
     rule: 'reason-of-another-status',
     says: 'who cancels may say why',
     last: { status: 'cancelled', reason: 'patient' },
