@@ -183,6 +183,9 @@ const wordOn = (one: ServerAppointment, status: Word['status']): Word => ({
   status,
   ...(one.start === undefined || one.end === undefined
     ? {}
-    : { startsAt: one.start, endsAt: one.end }),
+    : { startsAt: toMicroseconds(one.start), endsAt: toMicroseconds(one.end) }),
   about: one,
 });
+
+/** Some servers write more decimals of a second than a message of ours may have. */
+const toMicroseconds = (at: string): string => at.replace(/(\.\d{6})\d+/, '$1');

@@ -137,6 +137,14 @@ describe('what changed on the server after our last word is learnt', () => {
     expect((await bookingIs())?.on).toBe(SECOND);
   });
 
+  it('of a server that writes seven decimals of a second, and once', async () => {
+    const { see, bookingIs } = await hospital();
+    const told = { start: `${FIRST}T07:00:00.0000000Z`, end: `${FIRST}T07:30:00.0000000Z` };
+    expect(await see('2026-06-02T09:30:00.000Z', told)).toMatchObject({ learnt: 1, senseless: 0 });
+    expect((await bookingIs())?.startsAt).toBe(`${FIRST}T07:00:00.000000Z`);
+    expect(await see('2026-06-02T10:30:00.000Z', told)).toMatchObject({ learnt: 0, senseless: 0 });
+  });
+
   it('and what no visit can be is counted, not kept', async () => {
     const { see, bookingIs } = await hospital();
     const { start, end } = on(FIRST);
