@@ -1,11 +1,13 @@
 import { benchCapacity } from './capacity.js';
 import { benchFaults } from './faults.js';
+import { benchOutcomes } from './outcomes/bench-outcomes.js';
 import { benchPipeline } from './pipeline/bench-pipeline.js';
 
 /** What can be measured, by the name that is given on the command line. */
 const BENCHES: Readonly<Record<string, () => Promise<readonly string[]>>> = {
   capacity: benchCapacity,
   faults: benchFaults,
+  outcomes: benchOutcomes,
   pipeline: benchPipeline,
 };
 

@@ -69,9 +69,20 @@ describe('the settings of a unit', () => {
       waitingCaseDays: 14,
       // Decision of the project: a proposal stands on the server only where the unit wants it.
       proposedAppointments: false,
+      // Counts below 5 are hidden: the must-have list of the project, common practice.
+      smallCells: 'hide',
+      smallCellThreshold: 5,
     });
     expect(DEFAULT_UNIT_SETTINGS).toMatchObject(later);
   });
+
+  it.each([{ smallCells: 'never' }, { smallCellThreshold: 1 }, { smallCellThreshold: 2.5 }])(
+    'hide small counts or show them, and small is a number of 2 or more: not %j',
+    (change) => {
+      const [pointer = ''] = Object.keys(change);
+      expect(problemsOf({ ...EARLIER, ...change })).toMatchObject([{ pointer: `/${pointer}` }]);
+    },
+  );
 
   it('choose a rule set for one organ and leave the others as they are', () => {
     const own = { ...EARLIER, curabilityRules: { colon: 'jsccr-2019' } };

@@ -1,0 +1,151 @@
+import { parse } from 'csv-parse/sync';
+import { parse as parseHtml } from 'parse5';
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import { createOutcomesService } from '../../src/pipeline/index.js';
+import { state } from '../store/samples.js';
+import { countFacts, type Facts, isAsked } from '../support/count-facts.js';
+import { run } from './run.js';
+
+const ORGANS = ['stomach', 'colon'] as const;
+/** 60 cases: four of the stomach, all of 2024, are no en bloc resections. */
+const FACTS: readonly Facts[] = Array.from({ length: 60 }, (_, i) => ({
+  ...state(`case-${i}`).facts,
+  resectedOn: `202${4 + (i % 3)}-03-02`,
+  organ: ORGANS[i % 2] ?? 'stomach',
+  enBloc: i % 12 === 0 && i < 48 ? ('no' as const) : ('yes' as const),
+  speedCm2PerH: i,
+}));
+
+async function asked(args: readonly string[], smallCells: 'show' | 'hide' = 'show') {
+  const service = createOutcomesService({
+    store: {
+      outcomes: { read: (work) => work(countFacts(FACTS)) },
+      facts: async function* (cases) {
+        yield FACTS.filter((facts) => isAsked(cases, facts));
+      },
+    },
+    settings: {
+      unit: { ...DEFAULT_UNIT_SETTINGS, smallCells },
+      secret: 'x'.repeat(40),
+      softwareVersion: '0',
+    },
+    now: () => '2026-09-01T10:00:00Z',
+  });
+  return run(args, {}, { outcomes: (read) => read(service) });
+}
+
+describe('outcomes on a screen', () => {
+  it('fit on it, with interval, method, what is missing and a caution', async () => {
+    const { code, out } = await asked(['outcomes']);
+    const lines = out.split('\n');
+    expect(code).toBe(0);
+    expect(lines.length).toBeLessThanOrEqual(40);
+    expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(100);
+    // Wilson score of 56 of 60, computed by hand from the formula of Newcombe 1998, method 3.
+    expect(out).toMatch(/^en bloc +93\.3 % ! +84\.1 to 97\.4 +56 +60 +0 +0$/m);
+    expect(out).toMatch(/^R0 +- +0 +60 +0$/m);
+    expect(out).toMatch(/^speed, cm2\/h +14\.8 +29\.5 +44\.3 +60 +0$/m);
+    expect(out).toContain('Wilson score');
+    expect(out).toContain('Decision support');
+  });
+
+  it('stand in groups, small ones marked where they are shown', async () => {
+    const { out } = await asked(['outcomes', '--by', 'organ', '--interval', 'clopper-pearson']);
+    expect(out).toMatch(/^organ colon +100\.0 % .* 30 +30 +0 +0$/m);
+    expect(out).toMatch(/^organ stomach +86\.7 % .* 26 +30 +0 +0$/m);
+    expect(out).toContain('Clopper-Pearson');
+    const some = await asked([
+      'outcomes',
+      '--by',
+      'organ',
+      '--from',
+      '2024-01-01',
+      '--to',
+      '2024-12-31',
+    ]);
+    expect(some.out).toMatch(/^organ stomach +\d+\.\d % ! .*$/m);
+  });
+
+  it('hide small counts where the unit hides them', async () => {
+    const { out } = await asked(
+      ['outcomes', '--by', 'organ', '--from', '2024-01-01', '--to', '2024-12-31'],
+      'hide',
+    );
+    expect(out).toMatch(/^organ stomach +hidden$/m);
+    expect(out).not.toMatch(/ ! /);
+  });
+
+  it('are what the service answers, as JSON', async () => {
+    const { out } = await asked([
+      'outcomes',
+      '--json',
+      '--organ',
+      'colon',
+      '--rule-set',
+      'jsccr-2019',
+    ]);
+    expect(JSON.parse(out)).toMatchObject({
+      query: { filters: { organ: 'colon', ruleSet: 'jsccr-2019' }, asOf: '2026-09-01' },
+      cells: [{ cases: 0 }],
+    });
+  });
+
+  it('are a page for printing', async () => {
+    const { code, out } = await asked(['outcomes', 'report', '--by', 'organ']);
+    const errors: string[] = [];
+    parseHtml(out, { onParseError: ({ code: name }) => errors.push(name) });
+    expect([code, errors]).toEqual([0, []]);
+    expect(out).toContain('<svg');
+  });
+
+  it.each([
+    ['--organ: ', ['outcomes', '--organ', 'liver']],
+    ['--size-band: ', ['outcomes', '--size-band', 'small']],
+    ['--to: The last day lies before', ['outcomes', '--from', '2026-02-01', '--to', '2026-01-01']],
+    ['--by: ', ['outcomes', '--by', 'organ,fibrosis,technique']],
+    ['--interval: ', ['outcomes', '--interval', 'wald']],
+    ['outcomes knows: report', ['outcomes', 'chart']],
+    ['takes options alone', ['outcomes', 'report', 'x']],
+    ['--csv says nothing here', ['outcomes', '--csv']],
+    ['--json says nothing here', ['outcomes', 'report', '--json']],
+    ['Either --csv or --ndjson', ['export']],
+    ['Either --csv or --ndjson', ['export', '--csv', '--ndjson']],
+    ['options: There is', ['export', '--csv', '--by', 'organ']],
+    ['takes options alone', ['export', '--csv', 'x']],
+  ])('are refused: %s', async (says, args) => {
+    const { code, out, err } = await asked(args);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(says);
+    expect(err).not.toContain('liver');
+  });
+
+  it('say every option that is wrong at once', async () => {
+    const { err } = await asked(['outcomes', '--organ', 'x', '--by', 'y', '--from', 'z']);
+    for (const name of ['--organ', '--by', '--from']) expect(err).toContain(`${name}: `);
+  });
+
+  it('of some days are refused where small counts are hidden', async () => {
+    const { code, err } = await asked(['outcomes', '--from', '2026-02-01'], 'hide');
+    expect(code).toBe(1);
+    expect(err).toContain('--from: Where small counts are hidden');
+  });
+});
+
+describe('an export', () => {
+  it('is one row a case, as CSV and as lines', async () => {
+    const csv = await asked(['export', '--csv', '--organ', 'colon']);
+    const lines = await asked(['export', '--ndjson', '--organ', 'colon']);
+    const rows: readonly { readonly organ: string }[] = parse(csv.out, { columns: true });
+    expect(rows).toHaveLength(30);
+    expect(rows.every(({ organ }) => organ === 'colon')).toBe(true);
+    expect(lines.out.trim().split('\n')).toHaveLength(30);
+    expect([csv.code, lines.code]).toEqual([0, 0]);
+  });
+
+  it('is refused where small counts are hidden, and says how to show them', async () => {
+    const { code, out, err } = await asked(['export', '--csv'], 'hide');
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('smallCells');
+  });
+});
