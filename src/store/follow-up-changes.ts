@@ -15,9 +15,20 @@ interface Horizon {
   readonly xmax: string;
 }
 
+/**
+ * Numbers of transactions are those of one server and one course of it. So the mark of the database
+ * is told with its server, its number there and its timeline, which changes where a server is put
+ * back to an earlier time (https://www.postgresql.org/docs/18/continuous-archiving.html), as one
+ * hash: a copy that was restored anywhere, and all that lies in it with it, has another one.
+ */
 const HORIZON = `
-  select mark, pg_snapshot_xmin(moment)::text as xmin, pg_snapshot_xmax(moment)::text as xmax
-  from follow_ups_mark, (select pg_current_snapshot() as moment) as now`;
+  select substr(encode(sha256(convert_to(
+      concat_ws(' ', mark, system_identifier, pg_database.oid, timeline_id), 'UTF8')), 'hex'),
+      1, 32)::uuid::text as mark,
+    pg_snapshot_xmin(moment)::text as xmin, pg_snapshot_xmax(moment)::text as xmax
+  from follow_ups_mark, pg_control_system(), pg_control_checkpoint(), pg_database,
+    (select pg_current_snapshot() as moment) as now
+  where datname = current_database()`;
 
 async function horizonOf({ pool }: Database): Promise<Horizon> {
   const { rows } = await pool.query<Horizon>(HORIZON);

@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { describe, expect, it } from 'vitest';
 import type { ChangePoint, FollowUpRow, Place } from '../../src/pipeline/index.js';
 import { createRecordStore, openDatabase } from '../../src/store/index.js';
@@ -8,6 +9,8 @@ const test = await testDatabase();
 const database = await test.open();
 const store = createRecordStore(database);
 const { followUps } = store;
+/** Made of the same template, so that all that lies in it is the same. */
+const copy = await testDatabase();
 
 /** Every change after a point, a page at a time. */
 async function changesAfter(point: ChangePoint, limit = 500) {
@@ -139,6 +142,21 @@ describe('changes', () => {
     const other = { ...now, mark: '00000000-0000-4000-8000-000000000000' };
     expect(await followUps.changes(other, 10)).toBeUndefined();
     expect(await followUps.changes(now, 10)).toBeDefined();
+  });
+
+  it('know no point of a copy of their database, whose transactions go their own way', async () => {
+    const copied = createRecordStore(await copy.open()).followUps;
+    const marks = async (url: string) => {
+      const client = new pg.Client({ connectionString: url });
+      await client.connect();
+      const { rows } = await client.query('select mark from follow_ups_mark');
+      await client.end();
+      return rows;
+    };
+    expect(await marks(copy.url)).toEqual(await marks(test.url));
+    const there = { ...(await copied.now()), transaction: '3' };
+    expect(await copied.changes(there, 10)).toBeDefined();
+    expect(await followUps.changes(there, 10)).toBeUndefined();
   });
 
   it('begin anew where a database was restored whose transactions lie ahead', async () => {
