@@ -21,16 +21,15 @@ export type {
 } from './counts.js';
 export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
-export {
-  DEFAULT_SMALL_CELLS,
-  type Filters,
-  type IntervalMethod,
-  type OutcomeQuery,
-  type Period,
-  type SeriesName,
-  type SeriesQuery,
-  type SmallCellPolicy,
-  type SmallCells,
+export type {
+  Filters,
+  IntervalMethod,
+  OutcomeQuery,
+  Period,
+  SeriesName,
+  SeriesQuery,
+  SmallCellPolicy,
+  SmallCells,
 } from './question.js';
 export type {
   Benchmark,
@@ -70,7 +69,6 @@ export {
   type IndicatorWord,
   type IndicatorWords,
   NOT_TOLD,
-  QUANTITY_IDS,
   type QuantityId,
   SIZE_BANDS,
   type SizeBand,

@@ -37,6 +37,3 @@ export interface SmallCellPolicy {
   /** Counts from 1 to one less are small. */
   readonly threshold: number;
 }
-
-/** Counts below 5 are small. Source: the project's must-have list, common practice. */
-export const DEFAULT_SMALL_CELLS: SmallCellPolicy = { smallCells: 'hide', threshold: 5 };

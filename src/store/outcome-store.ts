@@ -37,7 +37,7 @@ export function createOutcomeStore({ pool }: Database): OutcomeStore {
 }
 
 /** Runs the work in a reading of its own. */
-export async function inReading<T>(
+async function inReading<T>(
   pool: pg.Pool,
   slots: Slots,
   work: (client: pg.PoolClient) => Promise<T>,

@@ -5,7 +5,7 @@ import {
   SIZE_BANDS,
   TRAINEE_BANDS,
 } from '../../src/outcomes/index.js';
-import { FACT_COLUMNS, factColumns, factValues } from '../../src/store/fact-columns.js';
+import { factColumns, factValues } from '../../src/store/fact-columns.js';
 import type { Database } from '../../src/store/index.js';
 import { state } from '../store/samples.js';
 import type { Facts } from './count-facts.js';
@@ -64,6 +64,3 @@ export async function putFacts({ pool }: Database, rows: readonly Facts[]): Prom
     rows.flatMap((facts) => factValues(facts)),
   );
 }
-
-/** Names of all facts, for tests that look at each of them. */
-export const FACT_NAMES: readonly string[] = Object.keys(FACT_COLUMNS);
