@@ -67,7 +67,7 @@ function explain(found: FollowUp, caution: string): string {
 const LABEL = '  appointment'.length + 2;
 
 function dayParts(found: FollowUp): readonly (readonly [string, string])[] {
-  const { due, proposed, noOpenDay, booking, doneBy, countsFrom } = found.item;
+  const { due, proposed, room, noOpenDay, booking, doneBy, countsFrom } = found.item;
   const window = windowOf(found);
   if (due === undefined || window === undefined) return [['  due', 'no day']];
   const { earliest, target, latest } = due;
@@ -83,6 +83,7 @@ function dayParts(found: FollowUp): readonly (readonly [string, string])[] {
         ]
       : []),
     ...(noOpenDay ? [['  open days', 'none: another day is to be agreed on'] as const] : []),
+    ...(room === undefined ? [] : [['  may be on', `${room.earliest} to ${room.latest}`] as const]),
     ...(booking === undefined
       ? []
       : [['  appointment', `${booking.status.replaceAll('-', ' ')}, ${booking.on}`] as const]),

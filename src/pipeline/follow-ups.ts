@@ -72,6 +72,7 @@ export interface ScheduledItem
     | 'urgency'
     | 'due'
     | 'proposed'
+    | 'room'
     | 'noOpenDay'
     | 'state'
     | 'reasons'

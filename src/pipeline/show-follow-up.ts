@@ -24,7 +24,7 @@ export function showTo(
 }
 
 function toScheduled(item: PlanItem, idOf: (key: string) => string): ScheduledItem {
-  const { task, due, proposed, noOpenDay, doneBy, booking, about, replacedBy } = item;
+  const { task, due, proposed, room, noOpenDay, doneBy, booking, about, replacedBy } = item;
   return {
     kind: item.kind,
     ...(task === undefined ? {} : { task }),
@@ -33,6 +33,7 @@ function toScheduled(item: PlanItem, idOf: (key: string) => string): ScheduledIt
     urgency: item.urgency,
     ...(due === undefined ? {} : { due }),
     ...(proposed === undefined ? {} : { proposed }),
+    ...(room === undefined ? {} : { room }),
     ...(noOpenDay === undefined ? {} : { noOpenDay }),
     state: item.state,
     reasons: item.reasons.filter(({ code }) => TOLD.includes(code)),

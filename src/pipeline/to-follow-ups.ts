@@ -1,4 +1,4 @@
-import { type VisitItem, visitsOf } from '../surveillance/index.js';
+import { daysFor, type VisitItem, visitsOf } from '../surveillance/index.js';
 import type { FollowUpStore, StoredFollowUp } from './follow-up-ports.js';
 import type { FollowUp } from './follow-ups.js';
 import { type FollowUpDocument, readFollowUpDocument } from './rows-of-follow-ups.js';
@@ -41,26 +41,24 @@ function opened(stored: StoredFollowUp): Opened {
   return { ...stored, ...document, item: { ...document.item, state: stored.itemState } };
 }
 
-const windowOf = ({ item }: Opened) => item.proposed ?? item.due;
-
 /** Day of an appointment from today on; one that is over holds nothing. */
 const bookedOnOf = ({ item: { booking } }: Opened, today: string): string | undefined =>
   booking?.status === 'booked' && booking.on >= today ? booking.on : undefined;
 
 const mayBeVisited = (each: Opened): boolean =>
-  each.item.kind === 'endoscopy' && each.itemState === 'open' && windowOf(each) !== undefined;
+  each.item.kind === 'endoscopy' && each.itemState === 'open' && daysFor(each.item) !== undefined;
 
 /** A booked one is visited on its day alone; others may join it. */
 function visitItem(each: Opened, today: string): readonly VisitItem[] {
   const { id, patient, item } = each;
   const on = bookedOnOf(each, today);
-  const window = on === undefined ? windowOf(each) : { earliest: on, target: on, latest: on };
+  const window = on === undefined ? daysFor(each.item) : { earliest: on, target: on, latest: on };
   if (window === undefined) return [];
   return [{ id, patient, route: item.route, window, urgency: item.urgency }];
 }
 
 function isOverdue(each: Opened, today: string): boolean {
-  const latest = windowOf(each)?.latest;
+  const latest = (each.item.proposed ?? each.item.due)?.latest;
   const isToCome = ['open', 'provisional', 'to-confirm'].includes(each.itemState);
   return (
     isToCome && latest !== undefined && latest < today && bookedOnOf(each, today) === undefined

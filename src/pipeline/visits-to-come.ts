@@ -1,4 +1,4 @@
-import { type Visit, visitsOf, type Window } from '../surveillance/index.js';
+import { daysFor, type Visit, visitsOf, type Window } from '../surveillance/index.js';
 import type { FollowUp } from './follow-ups.js';
 
 /** One day of one patient, and all that it answers. */
@@ -64,13 +64,11 @@ function bookedOn({ item: { booking } }: FollowUp, fromOn: string): string | und
   return booking?.status === 'booked' && booking.on >= fromOn ? booking.on : undefined;
 }
 
-const windowOf = ({ item }: FollowUp): Window | undefined => item.proposed ?? item.due;
-
 /** What is over becomes the first day: a visit on it answers that as well. */
 function windowFrom(one: FollowUp, fromOn: string): Window | undefined {
   const on = bookedOn(one, fromOn);
   if (on !== undefined) return { earliest: on, target: on, latest: on };
-  const window = windowOf(one);
+  const window = daysFor(one.item);
   if (window === undefined) return undefined;
   const { earliest, target, latest } = window;
   return {
@@ -88,7 +86,7 @@ function toCome(
   fromOn: string,
   untilOn: string,
 ): VisitToCome {
-  const windows = followUps.flatMap((one) => windowOf(one) ?? []);
+  const windows = followUps.flatMap((one) => daysFor(one.item) ?? []);
   const [firstTarget = fromOn] = windows.map(({ target }) => target).sort();
   const inTime = windows.map(({ latest }) => latest).filter((latest) => latest >= fromOn);
   const [lastInTime = untilOn] = inTime.sort();

@@ -23,7 +23,7 @@ export function checkFacts(known: Assessed): CheckFacts {
     firstCheckState: stateOf(first),
     firstCheckOn: first?.doneBy?.on ?? null,
     firstCheckTiming: first?.doneBy?.timing ?? null,
-    firstCheckLatestOn: first?.due?.latest ?? null,
+    firstCheckLatestOn: (first?.room ?? first?.due)?.latest ?? null,
     recurrenceOn: earliest(checks.filter(({ found }) => found).map(({ on }) => on)),
     lastCheckOn: latest(checks.map(({ on }) => on)),
     lastKnownAliveOn: latest(aliveOn(known)),

@@ -16,4 +16,5 @@ export type {
 } from './plan/follow-up-plan.js';
 export type { PlanFacts } from './plan/plan-facts.js';
 export { planFollowUp } from './plan/plan-follow-up.js';
+export { daysFor } from './plan/room.js';
 export { type Visit, type VisitItem, type VisitUrgency, visitsOf } from './visits.js';

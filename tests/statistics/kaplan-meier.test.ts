@@ -11,16 +11,17 @@ const REMISSION = [
 ];
 
 describe('share without an event, against the published remissions under 6-MP', () => {
-  const steps = kaplanMeier(REMISSION, 0.95).filter(({ events }) => events > 0);
+  // Inside of the tests, so that a fault of the computation is one of theirs.
+  const steps = () => kaplanMeier(REMISSION, 0.95).filter(({ events }) => events > 0);
 
   it('has the published steps, with who was at risk', () => {
-    expect(steps.map(({ time, atRisk, events }) => ({ time, atRisk, events }))).toEqual(
+    expect(steps().map(({ time, atRisk, events }) => ({ time, atRisk, events }))).toEqual(
       published.steps.map(({ time, atRisk, events }) => ({ time, atRisk, events })),
     );
   });
 
   it.each(published.steps)('at $time weeks', (printed) => {
-    const found = steps.find(({ time }) => time === printed.time);
+    const found = steps().find(({ time }) => time === printed.time);
     expect(found?.survival).toBeCloseTo(printed.survival, 3);
     expect(found?.standardError).toBeCloseTo(printed.standardError, 4);
     expect(found?.interval?.lower).toBeCloseTo(printed.lower, 3);

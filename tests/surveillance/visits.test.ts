@@ -171,6 +171,11 @@ describe('a visit', () => {
     expect(visits).toHaveLength(2);
   });
 
+  it('join where one day alone is left, whichever begins on it', () => {
+    const visits = visitsOf([item('a', [10, 10, 10]), item('b', [5, 10, 10])]);
+    expect(said(visits)).toEqual([`a+b ${day(10)} ${day(10)}`]);
+  });
+
   it('refuses items of one id, and a window out of order', () => {
     expect(() => visitsOf([item('a', [0, 1, 2]), item('a', [5, 6, 7])])).toThrow(InvariantError);
     expect(() => visitsOf([item('a', [3, 1, 2])])).toThrow(InvariantError);

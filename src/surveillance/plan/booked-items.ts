@@ -46,7 +46,8 @@ export function wordsByItem({
  * @returns undefined where it fits
  */
 export function mismatchOf(item: PlanItem, on: string): ReasonCode | undefined {
-  const { state, due, doneBy } = item;
+  const { state, doneBy } = item;
+  const window = item.room ?? item.due;
   switch (state) {
     case 'superseded':
     case 'revoked':
@@ -56,7 +57,7 @@ export function mismatchOf(item: PlanItem, on: string): ReasonCode | undefined {
     case 'provisional':
     case 'open':
     case 'to-confirm':
-      return due !== undefined && (on < due.earliest || on > due.latest)
+      return window !== undefined && (on < window.earliest || on > window.latest)
         ? 'booking-outside-window'
         : undefined;
   }

@@ -112,6 +112,11 @@ export interface PlanItem {
   readonly due?: Window;
   /** The same moved off closed days and never out of `due`. */
   readonly proposed?: Window;
+  /**
+   * Where the rule names one day: the days around it on which it may as well be. `due` stays what
+   * the rule says.
+   */
+  readonly room?: Window;
   /** Every day of the window is closed: another one is to be agreed on. */
   readonly noOpenDay?: true;
   /** What follows, as in a follow-up answer: `6,12*`; empty where nothing is planned. */

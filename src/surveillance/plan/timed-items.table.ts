@@ -124,8 +124,11 @@ export const COLONOSCOPY_ONCE: Pick<TimedItem, 'look' | 'cites'> = {
 /** Shares of the circumference from which a stricture is looked for, by the reading of the unit. */
 export const WIDE_DEFECT_PERCENT = 75;
 
-/** An examination that comes early by this share of the waiting time still counts: project rule. */
-export const EARLY_SHARE = 0.1;
+/**
+ * By this share of the waiting time an examination may come early and still counts, and lie to
+ * either side of a day where a rule names one: project rule.
+ */
+export const TOLERATED_SHARE = 0.1;
 
 export const SECOND_LOOK = {
   note: 'second-look',

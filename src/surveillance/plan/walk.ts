@@ -1,14 +1,14 @@
 import type { Route } from '../../contract/index.js';
-import { addDays, daysBetween } from '../../kernel/index.js';
+import { addDays } from '../../kernel/index.js';
 import { FOLLOW_UPS } from '../follow-ups.table.js';
 import { thenText } from '../schedule.js';
 import type { PlanItem } from './follow-up-plan.js';
 import { reason, taskItem, timingOf, weakestOf } from './item.js';
 import type { ExaminationFacts } from './plan-facts.js';
 import type { ReasonCode } from './reasons.table.js';
+import { roomAround, toleratedDays } from './room.js';
 import { SET_OF_ROW } from './row-sets.table.js';
 import { type EndStep, type ExaminationStep, firstStep, nextStep, type Step } from './steps.js';
-import { EARLY_SHARE } from './timed-items.table.js';
 import type { Track } from './track.js';
 import { turnOf } from './turns.js';
 
@@ -48,12 +48,12 @@ export function walkTrack(
 function answersItem({ on, answers }: ExaminationFacts, { key, due, countsFrom }: PlanItem) {
   if (answers?.endsWith(`.${key}`)) return true;
   if (due === undefined) return false;
-  const wait = daysBetween(countsFrom, due.earliest);
-  return on >= addDays(due.earliest, -Math.floor(wait * EARLY_SHARE));
+  return on >= addDays(due.earliest, -toleratedDays(countsFrom, due.earliest));
 }
 
 function doneItem(item: PlanItem, { id, on }: ExaminationFacts): PlanItem {
-  const timing = item.due === undefined ? 'in-window' : timingOf(on, item.due);
+  const window = item.room ?? item.due;
+  const timing = window === undefined ? 'in-window' : timingOf(on, window);
   return { ...item, state: 'done', reasons: [], doneBy: { kind: 'examination', id, on, timing } };
 }
 
@@ -75,6 +75,7 @@ function toItem(step: ExaminationStep, done: readonly PlanItem[], route: Route):
   const { track, due, countsFrom, thens, calendar, first } = step;
   const { look, cites } = FOLLOW_UPS[track.row];
   const sequence = sequenceOf(track, done);
+  const room = roomAround(due, countsFrom);
   return {
     key: `${nameOf(track)}.${sequence}`,
     kind: 'endoscopy',
@@ -93,6 +94,7 @@ function toItem(step: ExaminationStep, done: readonly PlanItem[], route: Route):
     anchorOn: track.anchorOn,
     countsFrom,
     due,
+    ...(room === undefined ? {} : { room }),
     follows: calendar.length > 0 ? calendar.join(',') : thens.map(thenText).join(','),
     urgency: 'routine',
     state: track.state ?? 'open',

@@ -35,6 +35,8 @@ const told = (status: Word['status'], more: Partial<Word> = {}): Word => ({
 });
 
 const STOMACH = resected('stomach', 'low-risk');
+const COLON = resected('colon', 'low-risk');
+const DAY = '2025-03-15';
 const planned = (bookings: readonly Word[], more: Partial<PlanFacts> = {}): FollowUpPlan =>
   planFollowUp({ ...STOMACH, ...more, bookings }, ALWAYS_OPEN);
 
@@ -67,6 +69,26 @@ describe('an appointment for an item', () => {
     const plan = planned([booked(on)]);
     expect(codesOf(itemOf(plan, FIRST))).toEqual(code === undefined ? [] : [code]);
     expect(itemOf(plan, CHECK)?.state).toBe(code === undefined ? undefined : 'open');
+  });
+
+  // COL-4 names one day: 12 months, 365 days from 15 March 2024. A tenth of them is 36 days.
+  it.each([
+    ['2025-02-06', 'booking-outside-window'],
+    ['2025-02-07', undefined],
+    ['2025-04-20', undefined],
+    ['2025-04-21', 'booking-outside-window'],
+  ])('for a rule that names 15 March 2025 on %s: %s', (on, code) => {
+    const item = itemOf(
+      planFollowUp({ ...COLON, bookings: [booked(on, { item: 'COL-4.1' })] }, ALWAYS_OPEN),
+      'COL-4.1',
+    );
+    expect(item?.due).toEqual({ earliest: DAY, target: DAY, latest: DAY });
+    expect(item?.room).toEqual({ earliest: '2025-02-07', target: DAY, latest: '2025-04-20' });
+    expect(codesOf(item)).toEqual(code === undefined ? [] : [code]);
+  });
+
+  it('for a window of the rule has no room beside it', () => {
+    expect(itemOf(planned([]), FIRST)).not.toHaveProperty('room');
   });
 
   it('falls on its day in its own offset', () => {
