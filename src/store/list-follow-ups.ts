@@ -46,6 +46,7 @@ export async function listFollowUps(
 ): Promise<{ readonly followUps: readonly StoredFollowUp[]; readonly next?: Place }> {
   const { limit } = listing;
   invariant(Number.isInteger(limit) && limit > 0, 'a page of follow-ups has a length');
+  if (listing.states.length === 0) return { followUps: [] };
   const rows = await rowsOf(pool, listingQuery(db, listing).compile());
   const page = rows.slice(0, limit);
   const last = rows.length > limit ? page.at(-1) : undefined;

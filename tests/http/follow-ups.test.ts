@@ -95,6 +95,17 @@ describe('the list of follow-ups', () => {
     expect(others.map(({ id }) => id)).toEqual(followUps.map(({ id }) => id));
   });
 
+  it.each(['overdue', 'unbooked-soon'])(
+    'has nothing that is done and %s: what is over is not due',
+    async (due) => {
+      expect((await listed('state=done')).followUps.length).toBeGreaterThan(0);
+      expect((await listed(`due=${due}&state=done,superseded,revoked`)).followUps).toEqual([]);
+      const [open, both] = [await listed(`due=${due}`), await listed(`due=${due}&state=open,done`)];
+      const isOpen = ({ item }: Shown) => item['state'] === 'open';
+      expect(both.followUps).toEqual(open.followUps.filter(isOpen));
+    },
+  );
+
   it.each(['00000000-0000-8000-8000-000000000000', 'not-an-id', '%27%3B'])(
     'has no follow-up %s',
     async (id) => {
