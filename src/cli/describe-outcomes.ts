@@ -52,12 +52,16 @@ export function describeOutcomes(report: OutcomeReport): string {
     wrap('First check: ', followUpText(report)),
     wrap(
       'Intervals: ',
-      `95 %, ${METHODS[query.interval]}. n: events and the others; missing: nobody told; open: the days are not over. Neither of both is in n.`,
+      `95 %, ${METHODS[query.interval]}. n: events and the others; missing: nobody told; open: the ` +
+        `days are not over. Neither of both is in n.${smallText(report)}`,
     ),
     ...report.cautions.map((caution) => wrap('- ', caution)),
     wrap('- ', CAUTION),
   ].join('\n');
 }
+
+const smallText = ({ policy: { smallCells, threshold } }: OutcomeReport): string =>
+  smallCells === 'show' ? ` !: events or others are fewer than ${threshold}.` : '';
 
 const HIDDEN = 'hidden';
 const RESULT_COLUMNS = ['rate', '95 % interval', 'events', 'n', 'missing', 'open'];

@@ -56,7 +56,14 @@ export type {
   Threshold,
 } from './series.js';
 export { SERIES } from './series.table.js';
-export { dimensionsOf, hiddenProblems } from './shown.js';
+export {
+  dimensionsOf,
+  type Hidden,
+  hiddenIn,
+  hiddenProblems,
+  MEASURES,
+  shownBut,
+} from './shown.js';
 export { toFunnel } from './to-funnel.js';
 export { type Counted, toReport } from './to-report.js';
 export { cusumSeries, learningCurve } from './to-series.js';

@@ -60,34 +60,54 @@ const TOO_FINE: Problem = {
 
 const hasPeriod = ({ from, to }: Period): boolean => from !== undefined || to !== undefined;
 
+/** What is shown or hidden as a whole. */
+export const MEASURES: readonly Measure[] = ['cases', ...INDICATOR_IDS];
+
+type Asked = Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>;
+
+/** Keys of the places at which a measure is hidden. */
+export type Hidden = ReadonlyMap<Measure, ReadonlySet<string>>;
+
 /**
  * What of an answer may be shown. Several years are shown where each of them is, for then their
  * sum tells nothing new.
  *
  * @param cube of the dimensions of the question, all years and each of them
  */
-export function shownIn(
-  query: Pick<OutcomeQuery, 'from' | 'to' | 'filters' | 'by'>,
+export const shownIn = (query: Asked, cube: readonly CubeCell[], threshold: number): Shown =>
+  shownBut(
+    new Map(MEASURES.map((measure) => [measure, hiddenIn(query, cube, threshold, measure)])),
+    query,
+    cube,
+  );
+
+/** Where one measure is hidden: the longest part of the work, to be done in steps. */
+export function hiddenIn(
+  query: Asked,
   cube: readonly CubeCell[],
   threshold: number,
-): Shown {
+  measure: Measure,
+): ReadonlySet<string> {
   const names = [...dimensionsOf(query), ...(hasPeriod(query) ? ['year'] : [])];
-  const cells = hasPeriod(query) ? cube : cube.filter(({ year }) => year === undefined);
-  const hiddenOf = new Map<Measure, ReadonlySet<string>>();
-  for (const measure of ['cases', ...INDICATOR_IDS] as const) {
-    const entries = cells.map((cell) => entryOf(cell, measure));
-    hiddenOf.set(measure, hiddenPlaces(cubeOf(names, entries), threshold));
-  }
-  const years = yearsIn(query, cells);
+  const entries = cellsFor(query, cube).map((cell) => entryOf(cell, measure));
+  return hiddenPlaces(cubeOf(names, entries), threshold);
+}
+
+/** @param hidden of every measure, for this question and cube */
+export function shownBut(hidden: Hidden, query: Asked, cube: readonly CubeCell[]): Shown {
+  const years = yearsIn(query, cellsFor(query, cube));
   return {
     isShown: (stratum, measure) => {
-      const hidden = hiddenOf.get(measure) ?? new Set();
       const place: Place = { ...query.filters, ...stratum };
       const places = hasPeriod(query) ? years.map((year) => ({ ...place, year })) : [place];
-      return places.every((each) => !isInHidden(each, hidden));
+      const keys = hidden.get(measure) ?? new Set();
+      return places.every((each) => !isInHidden(each, keys));
     },
   };
 }
+
+const cellsFor = (query: Asked, cube: readonly CubeCell[]): readonly CubeCell[] =>
+  hasPeriod(query) ? cube : cube.filter(({ year }) => year === undefined);
 
 function entryOf(cell: CubeCell, measure: Measure): CubeEntry {
   const place = { ...cell.stratum, ...(cell.year === undefined ? {} : { year: cell.year }) };

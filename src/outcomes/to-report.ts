@@ -38,14 +38,16 @@ const CAUTION_HIDDEN =
  * curve of recurrence; numbers that may not be shown are left out.
  *
  * Source: each definition in the table of indicators, and the statistics.
+ *
+ * @param shown where it was found before, in steps
  */
 export function toReport(
   query: OutcomeQuery,
   policy: SmallCellPolicy,
   counted: Counted,
+  shown: Shown = shownOf(query, policy, counted.cube),
 ): OutcomeReport {
   const isHiding = policy.smallCells === 'hide';
-  const shown = isHiding ? shownIn(query, counted.cube, policy.threshold) : ALL_SHOWN;
   const cells = [{ ...counted.all, stratum: {} }, ...(query.by.length === 0 ? [] : counted.strata)];
   const recurrence =
     isHiding && !isAll(query) ? undefined : recurrenceCurve(counted.watched, policy);
@@ -68,6 +70,12 @@ export function toReport(
     asOf: query.asOf,
   };
 }
+
+const shownOf = (
+  query: OutcomeQuery,
+  { smallCells, threshold }: SmallCellPolicy,
+  cube: readonly CubeCell[],
+): Shown => (smallCells === 'hide' ? shownIn(query, cube, threshold) : ALL_SHOWN);
 
 /** These counts are in no cube: where they differ by a filter, the difference could be small. */
 const isAll = ({ from, to, filters }: OutcomeQuery): boolean =>

@@ -2,6 +2,7 @@ import {
   cusumSeries,
   dimensionsOf,
   type FinestCells,
+  type Hidden,
   hiddenProblems,
   learningCurve,
   NO_CASES,
@@ -12,12 +13,20 @@ import {
   SERIES,
   type SeriesName,
   type SmallCellPolicy,
+  shownBut,
   toFunnel,
   toReport,
   withinAsked,
 } from '../outcomes/index.js';
 import type { FoundAtLarge, OutcomeQuestion, OutcomesAtLarge } from './outcomes-service.js';
-import { asOfToday, EVERYTHING, type OutcomeDeps, policyOf, reportOf } from './read-outcomes.js';
+import {
+  asOfToday,
+  EVERYTHING,
+  hiddenStepwise,
+  type OutcomeDeps,
+  policyOf,
+  reportOf,
+} from './read-outcomes.js';
 import { casesInOrder } from './read-series.js';
 
 /** A report with its years and curves, all of one moment. */
@@ -58,8 +67,10 @@ async function yearsOf(
     : await counts.cells(whole, [], true);
   const cube = isHiding ? rollUp(finest, dimensions) : [];
   const asked = isHiding ? withinAsked(finest, whole) : finest;
+  // Whichever year is asked for, the same cells of the cube are hidden.
+  const hidden = isHiding ? await hiddenStepwise(probe, policy, cube) : undefined;
   return yearNames(asked).flatMap((year) => {
-    const cell = cellOf(year, whole, policy, asked, cube);
+    const cell = cellOf(year, whole, policy, asked, cube, hidden);
     return cell === undefined ? [] : [{ label: year, cell }];
   });
 }
@@ -73,13 +84,15 @@ function cellOf(
   policy: SmallCellPolicy,
   asked: FinestCells,
   cube: FinestCells,
+  hidden: Hidden | undefined,
 ) {
   const ofYear = { ...whole, from: `${year}-01-01`, to: `${year}-12-31` };
   const [all] = rollUp(withinAsked(asked, ofYear), []);
   if (all === undefined) return undefined;
   const { quantities } = NO_CASES;
   const counted = { all: { ...all, quantities }, strata: [], cube, followUps: NOBODY, watched: [] };
-  return toReport(ofYear, policy, counted).cells[0];
+  const shown = hidden === undefined ? undefined : shownBut(hidden, ofYear, cube);
+  return toReport(ofYear, policy, counted, shown).cells[0];
 }
 
 const NOBODY = {

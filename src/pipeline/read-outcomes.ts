@@ -3,7 +3,11 @@ import {
   type Counted,
   countFollowUps,
   dimensionsOf,
+  type FinestCells,
+  type Hidden,
+  hiddenIn,
   hiddenProblems,
+  MEASURES,
   measuredCells,
   type OutcomeCounts,
   type OutcomeQuery,
@@ -11,6 +15,7 @@ import {
   type OutcomeStore,
   rollUp,
   type SmallCellPolicy,
+  shownBut,
   toReport,
   withinAsked,
 } from '../outcomes/index.js';
@@ -55,7 +60,24 @@ export async function reportOf(
   policy: SmallCellPolicy,
   counts: OutcomeCounts,
 ): Promise<OutcomeReport> {
-  return toReport(query, policy, await countedFor(query, policy, counts));
+  const counted = await countedFor(query, policy, counts);
+  if (policy.smallCells === 'show') return toReport(query, policy, counted);
+  const hidden = await hiddenStepwise(query, policy, counted.cube);
+  return toReport(query, policy, counted, shownBut(hidden, query, counted.cube));
+}
+
+/** What is hidden, found in steps: between them come the messages that wait meanwhile. */
+export async function hiddenStepwise(
+  query: OutcomeQuery,
+  { threshold }: SmallCellPolicy,
+  cube: FinestCells,
+): Promise<Hidden> {
+  const hidden = new Map<(typeof MEASURES)[number], ReadonlySet<string>>();
+  for (const measure of MEASURES) {
+    hidden.set(measure, hiddenIn(query, cube, threshold, measure));
+    await new Promise((goOn) => setImmediate(goOn));
+  }
+  return hidden;
 }
 
 /** Where small counts are hidden, every cell is looked at and what is asked is a part of them. */
@@ -71,13 +93,18 @@ async function countedFor(
     : await counts.cells(query, query.by, false);
   const asked = isHiding ? withinAsked(finest, query) : finest;
   const quartiles = await counts.quartiles(query, query.by);
+  // Of a part of the cases neither is shown where small counts are hidden: nothing is read.
+  const isCourseShown = !isHiding || isOfAll(query);
   return {
     ...measuredCells(asked, query.by, quartiles),
     cube: isHiding ? rollUp(finest, dimensions) : [],
-    followUps: countFollowUps(await counts.firstChecks(query), query.asOf),
-    watched: await counts.watched(query),
+    followUps: countFollowUps(isCourseShown ? await counts.firstChecks(query) : [], query.asOf),
+    watched: isCourseShown ? await counts.watched(query) : [],
   };
 }
+
+const isOfAll = (query: Asked): boolean =>
+  !hasPeriod(query) && Object.keys(query.filters).length === 0;
 
 export const EVERYTHING: Asked = { filters: {} };
 
