@@ -1,8 +1,6 @@
 import type { ExitCode, FollowUpLists } from './cli/index.js';
-import { loadConfig } from './config/index.js';
-import { SILENT_LOG } from './http/index.js';
 import { invariant } from './kernel/index.js';
-import { type Close, closeAll, openRecords } from './open-records.js';
+import { onRecords } from './on-records.js';
 import {
   expectedLoad,
   type FollowUp,
@@ -12,32 +10,21 @@ import {
   proposeDays,
   readFollowUp,
 } from './pipeline/index.js';
-import { explain, refuse, type Say } from './run-service.js';
-import { createRecordStore } from './store/index.js';
+import type { Say } from './run-service.js';
 
 /** Lets a command read the follow-ups of the database that the environment names. */
-export async function readFollowUps(
+export const readFollowUps = (
   read: (lists: FollowUpLists) => Promise<ExitCode>,
   err: Say,
-): Promise<ExitCode> {
-  const config = await loadConfig();
-  if (!config.ok) return refuse(config.problems, err);
-  const opened: Close[] = [];
-  try {
-    const { database } = await openRecords(config.value, SILENT_LOG, opened);
-    const deps = { store: createRecordStore(database), now: () => new Date().toISOString() };
+): Promise<ExitCode> =>
+  onRecords(async (records) => {
     const lists = listsOf({
-      today: deps.now().slice(0, 10),
-      page: (query) => listFollowUps(query, deps),
-      one: (id) => readFollowUp(id, deps),
+      today: records.now().slice(0, 10),
+      page: (query) => listFollowUps(query, records),
+      one: (id) => readFollowUp(id, records),
     });
-    return await read(lists);
-  } catch (error) {
-    return explain(error, SILENT_LOG, err);
-  } finally {
-    await closeAll(opened);
-  }
-}
+    return read(lists);
+  }, err);
 
 /** Where follow-ups are read. */
 export interface FollowUpSource {

@@ -55,8 +55,7 @@ const work: Work = {
     const { allRules } = await import('./pipeline/index.js');
     return { rules: allRules(), caution: CAUTION };
   },
-  readUnitReport: async (bytes) =>
-    (await import('./read-unit-report.js')).readUnitReport(bytes),
+  readUnitReport: async (bytes) => (await import('./read-unit-report.js')).readUnitReport(bytes),
   reassess: async (options, tell) =>
     (await import('./reassess-records.js')).reassessRecords(options, tell, world.err),
   followUps: async (read) => (await import('./follow-up-lists.js')).readFollowUps(read, world.err),

@@ -38,7 +38,7 @@ export async function load(
   { progress, stopped }: LoadHooks,
 ): Promise<Loaded> {
   invariant(to.kind === 'load', 'a load was asked for');
-  const config = await loadConfig();
+  const config = await loadConfig(process.env, 'records');
   if (!config.ok) throw new RangeError(problemsText(config.problems));
   if (config.value.production) throw new StoreRefused(REFUSED_IN_PRODUCTION);
   const opened: Close[] = [];

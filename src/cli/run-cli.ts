@@ -10,6 +10,7 @@ import { reassess } from './reassess-command.js';
 import { rule } from './rule-command.js';
 import { serve } from './serve-command.js';
 import { verify } from './verify-command.js';
+import { views } from './views-command.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
 const COMMANDS: Readonly<Record<string, Command>> = {
@@ -21,6 +22,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   'follow-ups': followUps,
   outcomes,
   compare,
+  views,
   export: exportCases,
   reassess,
   verify,
@@ -40,6 +42,7 @@ Commands:
   follow-ups  list what plans ask for, say why, propose days, forecast the load
   outcomes    rates with intervals, and a printable report
   compare     outcomes of several units side by side, of the reports that they gave out
+  views       flat rows of FHIR resources, by views of SQL on FHIR
   export      one row a case, for analysis
   reassess    show which kept cases the present rules judge otherwise, and judge them anew
   verify      say whether the facts for counting are what the journal says

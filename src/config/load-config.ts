@@ -3,20 +3,23 @@ import type { z } from 'zod';
 import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
 import type { Config } from './config.js';
 import { baseUrlOf, countKeys, secretOf, unitOf } from './parts.js';
-import { unsafeCombinations } from './safety.js';
+import { type Purpose, unsafeCombinations } from './safety.js';
 import { VARIABLES, type Variables } from './variables.table.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
 /** @returns the configuration, or every problem of it at once; pointers name the variables */
-export async function loadConfig(env: Environment = process.env): Promise<Checked<Config>> {
+export async function loadConfig(
+  env: Environment = process.env,
+  purpose: Purpose = 'serve',
+): Promise<Checked<Config>> {
   const set = Object.fromEntries(Object.entries(env).filter(([, value]) => value !== ''));
   const unknown = Object.keys(set).filter(isUnknown).map(unknownVariable);
   const bad = badNames(set);
   const usable = Object.entries(set).filter(([name]) => !bad.includes(name));
   const problems: Problem[] = [...unknown, ...bad.map(badVariable)];
   const config = await build(VARIABLES.parse(Object.fromEntries(usable)), problems);
-  problems.push(...unsafeCombinations(config));
+  problems.push(...unsafeCombinations(config, purpose));
   return problems.length > 0 ? failed(problems) : passed(frozen(config));
 }
 

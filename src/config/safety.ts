@@ -3,12 +3,17 @@ import type { Problem } from '../kernel/index.js';
 import type { Config } from './config.js';
 import { weaknessOf } from './site-secret.js';
 
+/** To serve and to deliver, or to read and write the records alone. */
+export type Purpose = 'serve' | 'records';
+
 /** What must not be started, each with the variable to change. */
-export function unsafeCombinations(config: Config): readonly Problem[] {
-  return RULES.filter(({ breaks }) => breaks(config)).map(({ breaks: _breaks, ...rule }) => ({
-    ...rule,
-    pointer: `/${rule.pointer}`,
-  }));
+export function unsafeCombinations(config: Config, purpose: Purpose): readonly Problem[] {
+  return RULES.filter(({ asked, breaks }) => (asked ?? purpose) === purpose && breaks(config)).map(
+    ({ rule, pointer, message, expected }) => ({
+      ...{ rule, message, expected },
+      pointer: `/${pointer}`,
+    }),
+  );
 }
 
 function isLoopback(host: string): boolean {
@@ -16,6 +21,8 @@ function isLoopback(host: string): boolean {
 }
 
 interface Rule extends Problem {
+  /** For this purpose alone. */
+  readonly asked?: Purpose;
   readonly breaks: (config: Config) => boolean;
 }
 
@@ -26,6 +33,7 @@ const hasExampleBase = ({ unit }: Config): boolean =>
 const RULES: readonly Rule[] = [
   {
     rule: 'open-without-keys',
+    asked: 'serve',
     pointer: 'HOST',
     message: 'The service would be open to the network and no API key is set up.',
     expected: 'keys (dissection-records keys add), or HOST=127.0.0.1',
@@ -33,6 +41,7 @@ const RULES: readonly Rule[] = [
   },
   {
     rule: 'production-without-keys',
+    asked: 'serve',
     pointer: 'DISSECTION_KEYS_FILE',
     message: 'Production needs API keys that are set up.',
     expected: 'at least one key (dissection-records keys add)',
@@ -54,6 +63,7 @@ const RULES: readonly Rule[] = [
   },
   {
     rule: 'no-destination',
+    asked: 'serve',
     pointer: 'DISSECTION_FHIR_BASE_URL',
     message: 'No FHIR server is named, so no record could be delivered.',
     expected: 'the base URL of a FHIR R4 server, or DISSECTION_SANDBOX=true to try the service',
@@ -61,6 +71,7 @@ const RULES: readonly Rule[] = [
   },
   {
     rule: 'two-destinations',
+    asked: 'serve',
     pointer: 'DISSECTION_SANDBOX',
     message: 'A FHIR server is named and the sandbox is switched on.',
     expected: 'one of the two',

@@ -89,6 +89,7 @@ export function sentencesOf({
   look,
   due,
   proposed,
+  room,
   says,
   reasons,
   rule,
@@ -100,6 +101,7 @@ export function sentencesOf({
   return [
     ...(look === '' ? [] : [look]),
     ...(target === undefined ? [] : [`Best on ${target}.`]),
+    ...(room === undefined ? [] : [`From ${room.earliest} to ${room.latest} is as good.`]),
     ...why,
     `By row ${row} of rule ${rule}, version ${version}.`,
   ];

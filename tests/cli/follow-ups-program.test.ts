@@ -100,7 +100,7 @@ describe('the real program over a database of three lives', () => {
     expect(out).not.toContain('\u001b');
   });
 
-  it('proposes the places of a file inside the windows, and says what does not fit', async () => {
+  it('proposes the places of a file inside the windows, and near a day that a rule names', async () => {
     const args = ['follow-ups', 'propose', '--sessions', SESSIONS, '--from', '2026-09-01'];
     const { code, out } = await runProgram([...args, '--csv'], ENV);
     expect(code).toBe(0);
@@ -115,7 +115,8 @@ describe('the real program over a database of three lives', () => {
     ).toEqual([
       ['EX-C-2026-020', '2026-12-01', '-1', '', ''],
       ['EX-C-2026-012', '2027-04-28', '0', '', ''],
-      ['EX-C-2026-003', '', '', 'no session', '2027-07-29'],
+      // GAS-1 names 28 July 2027; a tenth of its twelve months is 36 days.
+      ['EX-C-2026-003', '2027-07-29', '1', '', ''],
     ]);
   });
 

@@ -42,6 +42,21 @@ const withKey = () =>
   addKey(join(folder, 'keys.json'), { role: 'operator', createdAt: '2026-03-03T12:00:00.000Z' });
 
 describe('the configuration', () => {
+  it('of a command that delivers nothing needs no FHIR server and no keys, and all else', async () => {
+    const env = { DISSECTION_DATA_DIR: folder, DISSECTION_PRODUCTION: 'true' };
+    const rulesFor = async (purpose: 'serve' | 'records') => {
+      const config = await loadConfig(env, purpose);
+      return config.ok ? [] : config.problems.map(({ rule }) => rule);
+    };
+    const both = ['production-with-example-settings'];
+    const serving = ['production-without-keys', ...both, 'no-destination'];
+    expect(await rulesFor('serve')).toEqual(expect.arrayContaining(serving));
+    const asked = await rulesFor('records');
+    expect(asked).toEqual(expect.arrayContaining(both));
+    expect(asked).not.toEqual(expect.arrayContaining(['no-destination']));
+    expect(asked).not.toEqual(expect.arrayContaining(['production-without-keys']));
+  });
+
   it('listens on the loopback address alone, with limits, when nothing is said', async () => {
     const config = await load();
     expect(config).toMatchObject({

@@ -68,7 +68,7 @@ function checkItem(
     reasons: [code],
   });
   const key = `${BOOKING_CHECK_ROW}-${item.key}`;
-  return { ...task, key, about: item.key, due: daysToSettle(countsFrom, bookedOn) };
+  return { ...task, key, about: item.key, due: daysToSettle(countsFrom, bookedOn, item) };
 }
 
 /**
@@ -79,15 +79,24 @@ function checkItem(
 export const bookingFits = (items: readonly PlanItem[], key: string): boolean =>
   !items.some((item) => item.about === key && isToCome(item));
 
-/** Before the day of the appointment, and so early that the place can be given to somebody else. */
-function daysToSettle(from: string, bookedOn: string): Window {
-  const notBefore = (day: string): string => (day < from ? from : day);
+/**
+ * Before the day of the appointment, and so early that the place can be given to somebody else.
+ * Where the day lies after the window, while another one in it can still be had; where that is over,
+ * soon: the day may be wrong, and whoever has an appointment is in no list of those without one.
+ */
+function daysToSettle(from: string, bookedOn: string, { room, due }: PlanItem): Window {
+  const last = (room ?? due)?.latest ?? bookedOn;
+  const soon = addDays(from, SETTLED_DAYS_BEFORE);
+  const inTime = addDays(later(last, soon), 1);
+  const end = last < bookedOn && inTime < bookedOn ? inTime : bookedOn;
   return {
     earliest: from,
-    target: notBefore(addDays(bookedOn, -SETTLED_DAYS_BEFORE)),
-    latest: notBefore(addDays(bookedOn, -1)),
+    target: later(addDays(end, -SETTLED_DAYS_BEFORE), from),
+    latest: later(addDays(end, -1), from),
   };
 }
+
+const later = (a: string, b: string): string => (a < b ? b : a);
 
 const answered = (task: PlanItem, { id, on }: ExaminationFacts): PlanItem => ({
   ...task,
