@@ -59,7 +59,7 @@ const MAY_USE = {
   terminology: ['@types/fhir'],
   mapping: ['@types/fhir'],
   measure: ['@types/fhir'],
-  views: ['@types/fhir', 'fhirpath'],
+  views: ['fhirpath', 'zod'],
   conformance: ['@types/fhir', 'ajv', 'fhirpath'],
   pipeline: ['@types/fhir'],
   delivery: ['@types/fhir', 'pino'],
