@@ -239,18 +239,40 @@ describe('the task to look at an appointment', () => {
     });
   });
 
+  const dueOf = (...words: readonly Word[]) => itemOf(planned(words), CHECK)?.due;
+
   it('ends the day before, at best two weeks before, and never begins before it was told', () => {
-    const dueOf = (...words: readonly Word[]) => itemOf(planned(words), CHECK)?.due;
-    expect(dueOf(outside)).toEqual({
+    const early = '2024-06-10'; // the window begins on 15 June
+    expect(dueOf(booked(early))).toEqual({
       earliest: '2024-04-02',
-      target: '2024-10-06',
-      latest: '2024-10-19',
+      target: '2024-05-27',
+      latest: '2024-06-09',
     });
-    const late = '2024-10-19T08:00:00+02:00';
-    expect(dueOf(booked('2024-10-20', { toldAt: late }))).toEqual({
-      earliest: '2024-10-19',
-      target: '2024-10-19',
-      latest: '2024-10-19',
+    const late = '2024-06-09T08:00:00+02:00';
+    expect(dueOf(booked(early, { toldAt: late }))).toEqual({
+      earliest: '2024-06-09',
+      target: '2024-06-09',
+      latest: '2024-06-09',
+    });
+  });
+
+  it('ends with the window where the day lies after it: a wrong year is not waited for', () => {
+    const inWindow = { earliest: '2024-04-02', target: '2024-09-02', latest: LATEST };
+    expect(dueOf(outside)).toEqual(inWindow);
+    expect(dueOf(booked('2025-09-15'))).toEqual(inWindow);
+  });
+
+  it('ends two weeks after it was told, or the day before, where the window was over then', () => {
+    const toldAt = '2024-10-01T08:00:00+02:00';
+    expect(dueOf(booked('2025-09-15', { toldAt }))).toEqual({
+      earliest: '2024-10-01',
+      target: '2024-10-02',
+      latest: '2024-10-15',
+    });
+    expect(dueOf(booked('2024-10-10', { toldAt }))).toEqual({
+      earliest: '2024-10-01',
+      target: '2024-10-01',
+      latest: '2024-10-09',
     });
   });
 
