@@ -1,3 +1,4 @@
+import type { MeasureReport } from 'fhir/r4.js';
 import type { Problem } from '../kernel/index.js';
 import type {
   Asked,
@@ -10,7 +11,6 @@ import type {
   SeriesName,
 } from '../outcomes/index.js';
 import type { DataDictionary, ExportRow } from './export-rows.js';
-import type { FoundMeasureReport } from './read-measure-report.js';
 
 /** What is asked of the outcomes; they are judged as of today, the day in UTC. */
 export type OutcomeQuestion = Omit<OutcomeQuery, 'asOf'>;
@@ -65,6 +65,10 @@ export interface PeriodOfCases {
 }
 
 export type FoundAtLarge = { readonly kind: 'found'; readonly report: OutcomesAtLarge } | Refused;
+
+export type FoundMeasureReport =
+  | { readonly kind: 'found'; readonly report: MeasureReport }
+  | Refused;
 
 /** `hidden`: rows are single cases, and small counts are hidden here. */
 export type FoundRows =

@@ -1,14 +1,9 @@
-import type { MeasureReport } from 'fhir/r4.js';
 import { checkOutcomeReport } from '../conformance/index.js';
 import { invariant, type Problem } from '../kernel/index.js';
 import { toMeasureReport } from '../measure/index.js';
 import { hiddenProblems } from '../outcomes/index.js';
-import type { OutcomeQuestion } from './outcomes-service.js';
+import type { FoundMeasureReport, OutcomeQuestion } from './outcomes-service.js';
 import { asOfToday, type OutcomeDeps, reportOf } from './read-outcomes.js';
-
-export type FoundMeasureReport =
-  | { readonly kind: 'found'; readonly report: MeasureReport }
-  | { readonly kind: 'invalid'; readonly problems: readonly Problem[] };
 
 /**
  * The outcomes of the unit as a MeasureReport, to be given to others. Small counts are hidden
