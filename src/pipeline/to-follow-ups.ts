@@ -1,4 +1,5 @@
 import { daysFor, type VisitItem, visitsOf } from '../surveillance/index.js';
+import { bookedFrom, daysOfVisit } from './days-of-visit.js';
 import type { FollowUpStore, StoredFollowUp } from './follow-up-ports.js';
 import type { FollowUp } from './follow-ups.js';
 import { type FollowUpDocument, readFollowUpDocument } from './rows-of-follow-ups.js';
@@ -41,18 +42,11 @@ function opened(stored: StoredFollowUp): Opened {
   return { ...stored, ...document, item: { ...document.item, state: stored.itemState } };
 }
 
-/** Day of an appointment from today on; one that is over holds nothing. */
-const bookedOnOf = ({ item: { booking } }: Opened, today: string): string | undefined =>
-  booking?.status === 'booked' && booking.on >= today ? booking.on : undefined;
-
 const mayBeVisited = (each: Opened): boolean =>
   each.item.kind === 'endoscopy' && each.itemState === 'open' && daysFor(each.item) !== undefined;
 
-/** A booked one is visited on its day alone; others may join it. */
-function visitItem(each: Opened, today: string): readonly VisitItem[] {
-  const { id, patient, item } = each;
-  const on = bookedOnOf(each, today);
-  const window = on === undefined ? daysFor(each.item) : { earliest: on, target: on, latest: on };
+function visitItem({ id, patient, item }: Opened, today: string): readonly VisitItem[] {
+  const window = daysOfVisit(item, today);
   if (window === undefined) return [];
   return [{ id, patient, route: item.route, window, urgency: item.urgency }];
 }
@@ -61,6 +55,6 @@ function isOverdue(each: Opened, today: string): boolean {
   const latest = (each.item.proposed ?? each.item.due)?.latest;
   const isToCome = ['open', 'provisional', 'to-confirm'].includes(each.itemState);
   return (
-    isToCome && latest !== undefined && latest < today && bookedOnOf(each, today) === undefined
+    isToCome && latest !== undefined && latest < today && bookedFrom(each.item, today) === undefined
   );
 }

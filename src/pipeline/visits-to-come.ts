@@ -1,4 +1,5 @@
-import { daysFor, type Visit, visitsOf, type Window } from '../surveillance/index.js';
+import { daysFor, type Visit, visitsOf } from '../surveillance/index.js';
+import { bookedFrom, daysOfVisit } from './days-of-visit.js';
 import type { FollowUp } from './follow-ups.js';
 
 /** One day of one patient, and all that it answers. */
@@ -37,7 +38,7 @@ export function visitsToCome(
   const grouped = visitsOf(
     [...known.values()].flatMap((one) => {
       const { id, patient, item } = one;
-      const window = windowFrom(one, fromOn);
+      const window = daysOfVisit(item, fromOn);
       return window === undefined
         ? []
         : [{ id, patient, route: item.route, urgency: item.urgency, window }];
@@ -47,8 +48,8 @@ export function visitsToCome(
   const joined: JoinedVisit[] = [];
   for (const visit of grouped) {
     const all = visit.ids.flatMap((id) => known.get(id) ?? []);
-    const booked = all.flatMap((one) => bookedOn(one, fromOn) ?? []);
-    const others = all.filter((one) => bookedOn(one, fromOn) === undefined);
+    const booked = all.flatMap((one) => bookedFrom(one.item, fromOn) ?? []);
+    const others = all.filter((one) => bookedFrom(one.item, fromOn) === undefined);
     const [on] = booked;
     if (on === undefined) visits.push(toCome(visit, all, fromOn, untilOn));
     else if (others.length > 0) joined.push({ followUps: others, on });
@@ -59,26 +60,6 @@ export function visitsToCome(
 /** What is to be confirmed or provisional waits for a person. */
 const isOpenExamination = ({ item }: FollowUp): boolean =>
   item.kind === 'endoscopy' && item.state === 'open';
-
-function bookedOn({ item: { booking } }: FollowUp, fromOn: string): string | undefined {
-  return booking?.status === 'booked' && booking.on >= fromOn ? booking.on : undefined;
-}
-
-/** What is over becomes the first day: a visit on it answers that as well. */
-function windowFrom(one: FollowUp, fromOn: string): Window | undefined {
-  const on = bookedOn(one, fromOn);
-  if (on !== undefined) return { earliest: on, target: on, latest: on };
-  const window = daysFor(one.item);
-  if (window === undefined) return undefined;
-  const { earliest, target, latest } = window;
-  return {
-    earliest: later(earliest, fromOn),
-    target: later(target, fromOn),
-    latest: later(latest, fromOn),
-  };
-}
-
-const later = (a: string, b: string): string => (a < b ? b : a);
 
 function toCome(
   { window, urgency }: Visit,
