@@ -40,7 +40,7 @@ export const toMeasure = (): Measure => ({
     'Count cases: Procedures that a search finds, or that what it finds belongs to, each once. ' +
     'To a search add the days of the period: to Procedure and Observation as date, both ends ' +
     'included. Conditions have no such parameter: take those of Procedures of the period. FHIRPath ' +
-    'is asked of each row of the facts for counting, where resectedOn is the day.',
+    'is asked of each row of the export, where resected_on is the day.',
   group: INDICATORS.map(toGroup),
 });
 
@@ -57,7 +57,7 @@ function toGroup(definition: Definition): MeasureGroup {
       },
       {
         code: dimensionConcept('sizeBand'),
-        criteria: byFact('sizeBand', 'band of the longest axis of the lesion'),
+        criteria: byFact(columnOf('sizeBand'), 'band of the longest axis of the lesion'),
       },
       {
         code: dimensionConcept('operator'),
@@ -73,11 +73,12 @@ function populationsOf({
   denominator,
   exclusions,
 }: Definition): MeasureGroupPopulation[] {
+  const word = columnOf(id);
   const facts: { readonly [P in PopulationName]: string } = {
     'initial-population': 'true',
-    denominator: `${id} != 'not-applicable'`,
-    'denominator-exclusion': `${id} = 'missing' or ${id} = 'window-open'`,
-    numerator: `${id} = 'yes'`,
+    denominator: `${word} != 'not-applicable'`,
+    'denominator-exclusion': `${word} = 'missing' or ${word} = 'window-open'`,
+    numerator: `${word} = 'yes'`,
   };
   const searches = { ...SEARCHES[id], 'initial-population': INITIAL_POPULATION };
   const described: { readonly [P in PopulationName]: string } = {
@@ -95,6 +96,10 @@ function populationsOf({
     };
   });
 }
+
+/** Name of a column of the export: `enBloc` is `en_bloc`. */
+const columnOf = (name: string): string =>
+  name.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
 
 const POPULATION_NAMES = [
   'initial-population',

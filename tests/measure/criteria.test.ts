@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { INITIAL_POPULATION, SEARCHES, type Searches } from '../../src/measure/criteria.table.js';
 import { toMeasure } from '../../src/measure/index.js';
 import { INDICATOR_IDS, type IndicatorWord } from '../../src/outcomes/index.js';
+import { toExportRow } from '../../src/pipeline/export-rows.js';
 import { exampleCases, type MadeCase, syntheticCases } from './made-cases.js';
 import { found } from './searching.js';
 
@@ -68,7 +69,13 @@ describe('criteria that are FHIRPath', () => {
   it.each(asked)('$id, $population: count the rows of the facts that it counts', (row) => {
     const words = isPopulation(row.population) ? WORDS[row.population] : [];
     for (const { facts } of standing()) {
-      const said = fhirpath.evaluate({ ...facts }, row.expression, {}, undefined, { async: false });
+      const said = fhirpath.evaluate(
+        toExportRow(facts, 'x'.repeat(32)),
+        row.expression,
+        {},
+        undefined,
+        { async: false },
+      );
       expect(said).toEqual([words.includes(facts[row.id])]);
     }
   });
