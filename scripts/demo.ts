@@ -65,6 +65,7 @@ async function startIn(dataDir: string): Promise<Running> {
   const config = await loadConfig({
     DISSECTION_DATA_DIR: dataDir,
     DISSECTION_SANDBOX: 'true',
+    DISSECTION_SETTINGS_FILE: 'examples/settings/unit.json',
     DISSECTION_LOG_LEVEL: 'error',
     ...process.env,
   });

@@ -35,6 +35,11 @@ function problemsOf(settings: object) {
 }
 
 describe('the settings of a unit', () => {
+  it('may be those of the example', () => {
+    const settings = parseUnitSettings(readFileSync('examples/settings/unit.json'));
+    expect(settings).toMatchObject({ ok: true, value: { smallCells: 'show', version: 1 } });
+  });
+
   it('may leave out what came later: the defaults hold', () => {
     expect(published(EARLIER)).toBe(true);
     const checked = read(EARLIER);
