@@ -51,7 +51,7 @@ export interface StoredFollowUp {
 /** Which follow-ups a page shows, by target day and id; a task without a day comes last. */
 export interface FollowUpListing {
   readonly states: readonly PlanItem['state'][];
-  /** Days, YYYY-MM-DD: windows that overlap them. */
+  /** Days, YYYY-MM-DD: windows that overlap them; with `booked` true, appointments on them. */
   readonly from?: string;
   readonly to?: string;
   readonly kind?: PlanItem['kind'];

@@ -22,7 +22,7 @@ export interface FollowUp {
 
 /** Which follow-ups are asked for; all that is given must match. */
 export interface FollowUpQuery {
-  /** Days, YYYY-MM-DD: windows that overlap them. */
+  /** Days, YYYY-MM-DD: windows that overlap them; with `booked` true, appointments on them. */
   readonly from?: string;
   readonly to?: string;
   /** States of the item; none given: those that somebody still has to do something about. */

@@ -56,6 +56,10 @@ export async function listFollowUps(
   };
 }
 
+/** The days of a follow-up that is asked for by days, the first and the last. */
+const WINDOW = ['earliest_on', 'latest_on'] as const;
+const BOOKED_DAY = ['booked_on', 'booked_on'] as const;
+
 /** The page as SQL; apart, so that a test can ask the database how it would go about it. */
 export function listingQuery(db: Database['db'], listing: FollowUpListing) {
   const { states, from, to, kind, route, booked, due, after, limit } = listing;
@@ -66,8 +70,9 @@ export function listingQuery(db: Database['db'], listing: FollowUpListing) {
     .orderBy('target_on')
     .orderBy('id')
     .limit(limit + 1);
-  if (from !== undefined) query = query.where('latest_on', '>=', from);
-  if (to !== undefined) query = query.where('earliest_on', '<=', to);
+  const [begin, end] = booked ? BOOKED_DAY : WINDOW;
+  if (from !== undefined) query = query.where(end, '>=', from);
+  if (to !== undefined) query = query.where(begin, '<=', to);
   if (kind !== undefined) query = query.where('kind', '=', kind);
   if (route !== undefined) query = query.where('route', '=', route);
   if (booked !== undefined) query = query.where('booked_on', booked ? 'is not' : 'is', null);

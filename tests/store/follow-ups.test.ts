@@ -144,6 +144,24 @@ describe('a list', () => {
     expect(await listed({}, ids)).toEqual(ids);
   });
 
+  // Who is booked on a day is looked for by that day, though the window was over long before.
+  it.each([
+    [{ from: '2027-06-07', to: '2027-06-11' }, ['b-2']],
+    [{ from: '2027-06-07' }, ['b-2', 'b-3']],
+    [{ to: '2027-06-11' }, ['b-1', 'b-2']],
+    [{ from: '2027-01-10', to: '2027-01-20' }, []],
+  ])('of who is booked shows the days of the appointments: %o', async (listing, expected) => {
+    const at = (id: string, day: string): FollowUpRow =>
+      booked(id, day, {
+        window: { earliest: '2027-01-01', target: '2027-01-10', latest: '2027-01-20' },
+      });
+    const days = [at('b-1', '2027-06-04'), at('b-2', '2027-06-09'), at('b-3', '2027-06-14')];
+    await save(store, 'booked-days', 1, [...days, row('b-4')]).catch(() => undefined);
+    const all = ['b-1', 'b-2', 'b-3', 'b-4'];
+    expect(await listed({ booked: true, ...listing }, all)).toEqual(expected);
+    expect(await listed({ booked: false, from: '2026-05-01' }, all)).toEqual(['b-4']);
+  });
+
   it.each([
     [{ from: '2027-02-20' }, ['l-2', 'l-3']],
     [{ from: '2027-02-21' }, ['l-3']],
