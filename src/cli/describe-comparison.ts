@@ -5,9 +5,13 @@ import { tableOf } from './table.js';
 import { wrap } from './wrap.js';
 
 /** Rates of units for people: a table an indicator. */
-export function describeComparison({ measure, period, units, indicators }: Comparison): string {
+export function describeComparison(comparison: Comparison): string {
+  const { measure, period, units, interval, indicators } = comparison;
   return [
     `Resections from ${period.from} to ${period.to}, by ${measure}`,
+    ...(interval === undefined
+      ? []
+      : [`Intervals: ${trimmedText(100 * interval.level, 1)} %, ${interval.method}`]),
     ...units.map(({ unit, countedAt }) => `  ${unit}, counted ${countedAt}`),
     '',
     ...indicators.flatMap((compared) => [describe(compared), '']),

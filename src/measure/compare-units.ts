@@ -4,6 +4,7 @@ import {
   type Funnel,
   INDICATORS,
   type IndicatorResult,
+  type RateInterval,
   toFunnel,
 } from '../outcomes/index.js';
 import { MEASURE } from './codes.table.js';
@@ -23,6 +24,8 @@ export interface Comparison {
   readonly measure: string;
   readonly period: UnitReport['period'];
   readonly units: readonly Pick<UnitReport, 'unit' | 'countedAt'>[];
+  /** How all intervals were made; absent: no rate is shown. */
+  readonly interval?: Pick<RateInterval, 'method' | 'level'>;
   readonly indicators: readonly ComparedIndicator[];
 }
 
@@ -57,12 +60,14 @@ export function compareUnits(
   const [first] = reports;
   if (first === undefined || refused.length > 0) return { ok: false, refused };
   const units = reports.map(({ report }) => report);
+  const [interval] = units.flatMap(intervalsIn);
   return {
     ok: true,
     value: {
       measure: first.report.measure,
       period: first.report.period,
       units: units.map(({ unit, countedAt }) => ({ unit, countedAt })),
+      ...(interval === undefined ? {} : { interval }),
       indicators: INDICATORS.map((definition, i) => toCompared(definition, i, units)),
     },
   };
@@ -108,12 +113,13 @@ const isOverlap = (a: UnitReport, b: UnitReport): boolean =>
 
 /** Kinds of interval in these reports. */
 const intervalsOf = (...reports: readonly UnitReport[]): ReadonlySet<string> =>
-  new Set(
-    reports.flatMap(({ results }) =>
-      results.flatMap((result) =>
-        result.kind === 'rate' ? [`${result.interval.method} ${result.interval.level}`] : [],
-      ),
-    ),
+  new Set(reports.flatMap(intervalsIn).map(({ method, level }) => `${method} ${level}`));
+
+const intervalsIn = ({ results }: UnitReport): readonly Pick<RateInterval, 'method' | 'level'>[] =>
+  results.flatMap((result) =>
+    result.kind === 'rate'
+      ? [{ method: result.interval.method, level: result.interval.level }]
+      : [],
   );
 
 const OTHER_MEASURE: Problem = {

@@ -15,6 +15,7 @@ describe('the command compare', () => {
     expect(out).toMatch(/^Resections from 2021-01-01 to 2025-12-31, by .*\/Measure\/dr-outcomes\|/);
     expect(out).toMatch(/^https:\/\/vale.example\/dissections +82.9 % +80.3 to 85.2 % /m);
     expect(out).toMatch(/^https:\/\/shore.example\/dissections +hidden/m);
+    expect(out).toContain('Intervals: 95 %, wilson\n');
     expect(out).toContain('no ranking');
     expect(out.split('\n').every((line) => !line.endsWith(' '))).toBe(true);
   });

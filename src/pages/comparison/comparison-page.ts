@@ -4,7 +4,7 @@ import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
 import { funnelChart } from '../funnel-chart.js';
 import { element, type Markup } from '../markup.js';
 import { documentOf } from '../report/document.js';
-import { rateCells } from '../report/indicator-words.js';
+import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
 import { type Row, tableOf } from '../report/table.js';
 
@@ -16,7 +16,8 @@ const COMPARISON_CAUTIONS: readonly string[] = [
 ];
 
 /** Rates of several units as one HTML document for screen and paper, without scripts. */
-export function renderComparison({ measure, period, units, indicators }: Comparison): string {
+export function renderComparison(comparison: Comparison): string {
+  const { measure, period, units, interval, indicators } = comparison;
   const title = 'Outcomes of several units';
   return documentOf(title, [
     element(
@@ -30,6 +31,9 @@ export function renderComparison({ measure, period, units, indicators }: Compari
         element('dd', {}, `${period.from} to ${period.to}, both included`),
         element('dt', {}, 'Definitions'),
         element('dd', {}, measure),
+        ...(interval === undefined
+          ? []
+          : [element('dt', {}, 'Intervals'), element('dd', {}, intervalWords(interval))]),
         ...units.flatMap(({ unit, countedAt }) => [
           element('dt', {}, unit),
           element('dd', {}, `counted ${countedAt}`),

@@ -16,9 +16,19 @@ export function intervalText({ cells, query }: OutcomeReport): string {
   const [level] = cells.flatMap(({ indicators }) =>
     indicators.flatMap((result) => (result.kind === 'rate' ? [result.interval.level] : [])),
   );
-  const words = level === undefined ? 'interval' : `${trimmedText(100 * level, 1)} % interval`;
-  return `${words} (${METHOD_WORDS[query.interval]})`;
+  return level === undefined
+    ? `interval (${METHOD_WORDS[query.interval]})`
+    : intervalWords({ level, method: query.interval });
 }
+
+/** `95 % interval (Wilson score)`. */
+export const intervalWords = ({
+  level,
+  method,
+}: {
+  readonly level: number;
+  readonly method: IntervalMethod;
+}): string => `${trimmedText(100 * level, 1)} % interval (${METHOD_WORDS[method]})`;
 
 /** Columns of a table of rates, after the column of its heads. */
 export const rateColumns = (head: string, report: OutcomeReport): readonly Column[] => [
