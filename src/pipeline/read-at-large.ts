@@ -87,7 +87,8 @@ function cellOf(
   hidden: Hidden | undefined,
 ) {
   const ofYear = { ...whole, from: `${year}-01-01`, to: `${year}-12-31` };
-  const [all] = rollUp(withinAsked(asked, ofYear), []);
+  // These cells are of the question already; only the year is to be told apart.
+  const [all] = rollUp(withinAsked(asked, { ...ofYear, filters: {} }), []);
   if (all === undefined) return undefined;
   const { quantities } = NO_CASES;
   const counted = { all: { ...all, quantities }, strata: [], cube, followUps: NOBODY, watched: [] };

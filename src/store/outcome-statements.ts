@@ -107,12 +107,13 @@ export function firstChecksStatement(asked: Asked): Statement {
   };
 }
 
+/** A check before the resection, which no record should tell, watches nothing. */
 export function watchedStatement(asked: Asked): Statement {
   const { where, values } = conditionOf(asked);
   return {
     text: `select coalesce(recurrence_on, last_check_on)::date - resected_on::date,
         recurrence_on is not null, count(*)
-      from facts where ${where} and coalesce(recurrence_on, last_check_on) is not null
+      from facts where ${where} and coalesce(recurrence_on, last_check_on) >= resected_on
       group by 1, 2 order by 1, 2`,
     values,
   };

@@ -119,7 +119,8 @@ export function countFacts(all: readonly Facts[]): OutcomeCounts {
     watched: async (asked) =>
       groups(
         within(asked).filter(
-          ({ recurrenceOn, lastCheckOn }) => (recurrenceOn ?? lastCheckOn) !== null,
+          ({ resectedOn, recurrenceOn, lastCheckOn }) =>
+            (recurrenceOn ?? lastCheckOn ?? '') >= resectedOn,
         ),
         ({ resectedOn, recurrenceOn, lastCheckOn }) => ({
           days: daysFrom(resectedOn, recurrenceOn ?? lastCheckOn ?? ''),

@@ -42,8 +42,8 @@ const told = fc.record({
 });
 
 /** Facts of cases of an invented unit; each has an id of its own. */
-export const madeFacts = (most: number): fc.Arbitrary<readonly Facts[]> =>
-  fc.array(fc.tuple(told, words), { maxLength: most }).map((rows) =>
+export const madeFacts = (most: number, least = 0): fc.Arbitrary<readonly Facts[]> =>
+  fc.array(fc.tuple(told, words), { minLength: least, maxLength: most }).map((rows) =>
     rows.map(([row, each], i): Facts => {
       const caseId = `case-${String(i).padStart(6, '0')}`;
       return { ...state(caseId).facts, ...row, ...each, caseId };

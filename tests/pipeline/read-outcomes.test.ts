@@ -1,0 +1,165 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DEFAULT_UNIT_SETTINGS, type UnitSettings } from '../../src/contract/index.js';
+import type { CaseInOrder, OutcomeReport, ReportCell } from '../../src/outcomes/index.js';
+import { createOutcomesService } from '../../src/pipeline/index.js';
+import { state } from '../store/samples.js';
+import { countFacts, type Facts } from '../support/count-facts.js';
+import { madeFacts } from '../support/made-facts.js';
+
+function serviceOver(
+  facts: readonly Facts[],
+  change: Partial<UnitSettings> = {},
+  inOrder?: readonly CaseInOrder[],
+) {
+  const counts = countFacts(facts);
+  const other = inOrder === undefined ? {} : { inOrder: async () => inOrder };
+  return createOutcomesService({
+    store: {
+      outcomes: { read: (work) => work({ ...counts, ...other }) },
+      facts: async function* () {},
+    },
+    settings: {
+      unit: { ...DEFAULT_UNIT_SETTINGS, ...change },
+      secret: 'x'.repeat(40),
+      softwareVersion: '0',
+    },
+    now: () => '2026-09-01T10:00:00Z',
+  });
+}
+
+type Service = ReturnType<typeof serviceOver>;
+type Question = Parameters<Service['readOutcomes']>[0];
+
+const ALL: Question = { filters: {}, by: [], interval: 'wilson' };
+
+async function reportOf(
+  service: Service,
+  question: Partial<Question> = {},
+): Promise<OutcomeReport> {
+  const found = await service.readOutcomes({ ...ALL, ...question });
+  if (found.kind !== 'found') throw new Error('the question is a sound one');
+  return found.report;
+}
+
+const indicatorsOf = (cell: ReportCell | undefined) => [cell?.cases, cell?.indicators];
+
+/** Each case four times, so that some counts are small and others are not. */
+const many = madeFacts(80, 60).map((facts) => Array.from({ length: 4 }, () => facts).flat());
+
+describe('the years of a printed report', () => {
+  it.each(['show', 'hide'] as const)(
+    'say what each year says by itself: %s',
+    async (smallCells) => {
+      let shown = 0;
+      const property = fc.asyncProperty(many, async (facts) => {
+        const service = serviceOver(facts, { smallCells });
+        const found = await service.readOutcomesAtLarge({ ...ALL, filters: { organ: 'colon' } });
+        if (found.kind !== 'found') throw new Error('the question is a sound one');
+        for (const { label, cell } of found.report.periods) {
+          const year = { from: `${label}-01-01`, to: `${label}-12-31` };
+          const alone = await reportOf(service, { ...year, filters: { organ: 'colon' } });
+          expect(indicatorsOf(cell)).toEqual(indicatorsOf(alone.cells[0]));
+          shown += cell.indicators.filter(({ kind }) => kind === 'rate').length;
+        }
+      });
+      await fc.assert(property, { numRuns: 8, seed: 5 });
+      expect(shown).toBeGreaterThan(10);
+    },
+  );
+
+  it('are left out where so fine a question would be refused', async () => {
+    const filters = { organ: 'colon', fibrosis: 'F0', technique: 'esd' };
+    const periods = async (smallCells: 'show' | 'hide') => {
+      const facts = [{ ...state('case-1').facts, ...filters }];
+      const found = await serviceOver(facts, { smallCells }).readOutcomesAtLarge({
+        ...ALL,
+        filters,
+      });
+      return found.kind === 'found' ? found.report.periods.length : undefined;
+    };
+    expect([await periods('show'), await periods('hide')]).toEqual([1, 0]);
+  });
+});
+
+describe('what is shown where small counts are hidden', () => {
+  it('is a part of what is shown where they are not', async () => {
+    const property = fc.asyncProperty(
+      many,
+      fc.constantFrom<Partial<Question>>(
+        { by: ['organ'] },
+        { by: ['organ', 'technique'] },
+        { by: ['operator'], from: '2025-01-01', to: '2025-12-31' },
+        { filters: { organ: 'stomach' }, by: ['fibrosis'] },
+      ),
+      async (facts, question) => {
+        const all = await reportOf(serviceOver(facts, { smallCells: 'show' }), question);
+        const some = await reportOf(serviceOver(facts), question);
+        for (const cell of some.cells) {
+          const same = all.cells.find(
+            ({ stratum }) => JSON.stringify(stratum) === JSON.stringify(cell.stratum),
+          );
+          if (cell.cases !== undefined) expect(cell.cases).toBe(same?.cases);
+          for (const result of cell.indicators) {
+            if (result.kind !== 'suppressed') expect(same?.indicators).toContainEqual(result);
+          }
+          for (const result of cell.quantities) {
+            if (result.kind !== 'suppressed') expect(same?.quantities).toContainEqual(result);
+          }
+        }
+      },
+    );
+    await fc.assert(property, { numRuns: 12 });
+  });
+});
+
+describe('a curve', () => {
+  const one: CaseInOrder = {
+    on: '2026-03-02',
+    operator: 'op-1',
+    words: { enBloc: 'yes', r0: 'yes', curative: 'yes', intraproceduralPerforation: 'no' },
+    speedCm2PerH: 9,
+  };
+  const asked = { filters: {}, series: 'cusum-r0', aims: {} } as const;
+
+  it('is refused where it would show too many cases, and not one fewer', async () => {
+    const curve = (count: number) =>
+      serviceOver(
+        [],
+        { smallCells: 'show' },
+        Array.from({ length: count }, () => one),
+      ).readSeries(asked);
+    expect(await curve(10_000)).toMatchObject({ kind: 'found', series: { kind: 'cusum' } });
+    expect(await curve(10_001)).toMatchObject({
+      ...{ kind: 'invalid', problems: [{ rule: 'too-many-cases' }] },
+    });
+  });
+
+  it('follows the aims of the question, the rest those of its table', async () => {
+    const service = serviceOver([], { smallCells: 'show' }, [one]);
+    const found = await service.readSeries({ ...asked, aims: { acceptable: 0.1 } });
+    expect(found).toMatchObject({
+      ...{ kind: 'found', series: { aims: { acceptable: 0.1, unacceptable: 0.4, alpha: 0.1 } } },
+    });
+  });
+
+  it('reads no case where small counts are hidden', async () => {
+    const counts = { ...countFacts([]), inOrder: () => Promise.reject(new Error('it was read')) };
+    const service = createOutcomesService({
+      store: { outcomes: { read: (work) => work(counts) }, facts: async function* () {} },
+      settings: { unit: DEFAULT_UNIT_SETTINGS, secret: 'x'.repeat(40), softwareVersion: '0' },
+      now: () => '2026-09-01T10:00:00Z',
+    });
+    expect(await service.readSeries(asked)).toMatchObject({ series: { kind: 'hidden' } });
+    await expect(
+      createOutcomesService({
+        store: { outcomes: { read: (work) => work(counts) }, facts: async function* () {} },
+        settings: {
+          unit: { ...DEFAULT_UNIT_SETTINGS, smallCells: 'show' },
+          ...{ secret: 'x'.repeat(40), softwareVersion: '0' },
+        },
+        now: () => '2026-09-01T10:00:00Z',
+      }).readSeries(asked),
+    ).rejects.toThrow('it was read');
+  });
+});
