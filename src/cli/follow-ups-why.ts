@@ -42,7 +42,7 @@ function explain(found: FollowUp, caution: string): string {
     ['  case', `${found.case.value} (${found.case.system}), /cases/${found.caseId}`],
     ['  patient', `${found.patient.value} (${found.patient.system})`],
     ...dayParts(found),
-    ['  known since', `${found.changedAt}, state ${found.state} of the record`],
+    ['  last changed', `${found.changedAt}, state ${found.state} of the record`],
     ['  look', item.look],
     ...says.map((text, i) => [i === 0 ? '  because' : '', text] as const),
     ['  rule', `row ${item.row} of ${item.ruleSet}, by ${item.rule} version ${item.version}`],

@@ -1,9 +1,9 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { toCsv } from '../../src/kernel/index.js';
 import type { FollowUpLists } from '../../src/cli/index.js';
 import { listsOf } from '../../src/follow-up-lists.js';
+import { toCsv } from '../../src/kernel/index.js';
 import type { FollowUp, FollowUpQuery } from '../../src/pipeline/index.js';
 import { madeBooking, madeFollowUp } from '../support/made-follow-ups.js';
 import { run } from './run.js';
@@ -192,7 +192,7 @@ describe('why a follow-up is asked for', () => {
       '2026-09-02 to 2026-12-02, best on 2026-12-02, counted from 2026-06-02',
       'row GAS-1 of esge-esd-2022, by esge-esd-2022-follow-up version 1',
       'organ stomach, enBloc true, ulcer not known',
-      '  known since  2026-06-20T08:00:00.000Z, state 2 of the record\n',
+      '  last changed 2026-06-20T08:00:00.000Z, state 2 of the record\n',
       '  follows      every 12 months\n',
       '  visit        also answers 51e4999b\n',
       '[1] recalled, ',

@@ -37,7 +37,10 @@ export const bookingSchema = z.strictObject({
     .max(MOST_ALSO)
     .meta({ title: `a list of at most ${MOST_ALSO} ids of follow-ups` })
     .optional()
-    .describe('other follow-ups of the patient that the same visit answers'),
+    .describe(
+      'other follow-ups of the patient that the same visit answers; each has an appointment of ' +
+        'its own from then on: whoever cancels or moves the visit names them again',
+    ),
   appointment: z
     .string()
     .regex(APPOINTMENT)
