@@ -1,4 +1,4 @@
-import { parseOutcomeCases } from '../contract/index.js';
+import { parseExportQuery } from '../contract/index.js';
 import { csvRows } from '../kernel/index.js';
 import type { ExportRow } from '../pipeline/index.js';
 import { readOutcomesFlags } from './outcomes-options.js';
@@ -15,7 +15,7 @@ Options:
   --csv                 CSV with a header; what a spreadsheet would run has an apostrophe before it
   --ndjson              one JSON document a line
   --from DAY, --to DAY  days of the resection, YYYY-MM-DD, both included
-  --organ, --rule-set, --size-band, --fibrosis, --technique, --operator, --trainee-band VALUE
+  --organ, --rule-set, --size-band, --fibrosis, --technique, --trainee-band VALUE
                         cases of this value alone; not-told where a record may not tell it
   --help                this text
 
@@ -25,10 +25,7 @@ Exit code: 0 done, 1 single cases are hidden here, 2 called wrongly, 3 the datab
 export const exportCases: Command = {
   help: HELP,
   run: async (args, world, work) => {
-    const { question, forms, names } = readOutcomesFlags(args, parseOutcomeCases, [
-      'csv',
-      'ndjson',
-    ]);
+    const { question, forms, names } = readOutcomesFlags(args, parseExportQuery, ['csv', 'ndjson']);
     const [form, ...others] = forms;
     if (form === undefined || others.length > 0) throw new UsageError('Either --csv or --ndjson.');
     if (names.length > 0) throw new UsageError('export takes options alone.');

@@ -49,7 +49,7 @@ export {
 export {
   type OutcomeCasesAsked,
   type OutcomeQueryFields,
-  parseOutcomeCases,
+  parseExportQuery,
   parseOutcomeQuery,
 } from './outcome-query.js';
 export {

@@ -47,11 +47,13 @@ export const CASES = {
 export const BY = wordsText(OUTCOME_DIMENSIONS, MOST_STRATA).optional();
 export const INTERVAL = oneOf(OUTCOME_INTERVALS).optional();
 const casesSchema = z.strictObject(CASES);
+/** Rows of one operator of the outcomes would tell which pseudonym of an export is the same. */
+const exportSchema = casesSchema.omit({ operator: true });
 const outcomesSchema = z.strictObject({ ...CASES, by: BY, interval: INTERVAL });
 
-/** @returns which cases, or every problem at once */
-export function parseOutcomeCases(search: string): Checked<OutcomeCasesAsked> {
-  const read = readQuery(casesSchema, search, periodProblems);
+/** @returns which cases are to be exported, or every problem at once */
+export function parseExportQuery(search: string): Checked<OutcomeCasesAsked> {
+  const read = readQuery(exportSchema, search, periodProblems);
   return read.ok ? passed(casesOf(read.value)) : read;
 }
 
@@ -67,7 +69,9 @@ export const periodProblems = (days: Pick<z.infer<typeof casesSchema>, 'from' | 
   areDaysInOrder(days) ? [] : [DAYS_OUT_OF_ORDER];
 
 /** The parameters that say which cases, apart from all others. */
-export function casesOf(read: z.infer<typeof casesSchema>): OutcomeCasesAsked {
+export function casesOf(
+  read: z.infer<typeof exportSchema> & { readonly operator?: string | undefined },
+): OutcomeCasesAsked {
   const { from, to, organ, ruleSet, sizeBand, fibrosis, technique, operator, traineeBand } = read;
   return {
     ...(from === undefined ? {} : { from }),

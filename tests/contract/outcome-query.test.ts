@@ -10,7 +10,7 @@ import {
   TRAINEE_BANDS,
 } from '../../src/outcomes/index.js';
 
-const { parseOutcomeCases, parseOutcomeQuery, parseSeriesQuery, parseChartQuery } = contract;
+const { parseExportQuery, parseOutcomeQuery, parseSeriesQuery, parseChartQuery } = contract;
 
 describe('the words of a question', () => {
   it('are those by which outcomes are counted', () => {
@@ -72,7 +72,7 @@ describe('a question', () => {
         const secret = `SECRET${text}`;
         const search = new URLSearchParams({ [name]: secret, [secret]: secret }).toString();
         const reads = [
-          parseOutcomeCases(search),
+          parseExportQuery(search),
           parseOutcomeQuery(search),
           parseSeriesQuery(`series=funnel&${search}`),
           parseChartQuery('rates', search),

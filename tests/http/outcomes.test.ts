@@ -285,6 +285,8 @@ describe('where small counts are hidden', () => {
   });
 });
 
+const OPERATOR = '0b54d9a2-6f0e-8c11-9b7d-2f3f5a6b7c8d';
+
 describe('a question', () => {
   it.each([
     ['/outcomes?organ=liver', [['', '/organ']]],
@@ -302,6 +304,8 @@ describe('a question', () => {
     ['/outcomes?organ=colon&organ=rectum', [['repeated-parameter', '/organ']]],
     ['/outcomes?operator=EX-OP-1', [['', '/operator']]],
     ['/outcomes/export.csv?by=organ', [['unknown-parameter', '']]],
+    // Rows of an operator of the outcomes would join the pseudonyms of two purposes.
+    [`/outcomes/export.csv?operator=${OPERATOR}`, [['unknown-parameter', '']]],
     ['/outcomes/series?series=none', [['', '/series']]],
     ['/outcomes/series?series=learning-curve', [['', '/operator']]],
     ['/outcomes/series?series=funnel', [['', '/indicator']]],

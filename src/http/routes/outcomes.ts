@@ -1,4 +1,4 @@
-import { parseOutcomeCases, parseOutcomeQuery, parseSeriesQuery } from '../../contract/index.js';
+import { parseExportQuery, parseOutcomeQuery, parseSeriesQuery } from '../../contract/index.js';
 import { type Checked, csvRows, type Problem } from '../../kernel/index.js';
 import { QUALITY_REPORT_POLICY, renderQualityReport } from '../../pages/index.js';
 import type { ExportRow } from '../../pipeline/index.js';
@@ -55,7 +55,7 @@ export const exportCsv: Route = {
   method: 'GET',
   path: '/outcomes/export.csv',
   answer: async ({ query }, { service }) => {
-    const found = service.exportCases(asked(parseOutcomeCases(query())));
+    const found = service.exportCases(asked(parseExportQuery(query())));
     if (found.kind === 'hidden') throw new Refused(HIDDEN);
     const names = service.dataDictionary().columns.map(({ name }) => name);
     return {
@@ -72,7 +72,7 @@ export const exportNdjson: Route = {
   method: 'GET',
   path: '/outcomes/export.ndjson',
   answer: async ({ query }, { service }) => {
-    const found = service.exportCases(asked(parseOutcomeCases(query())));
+    const found = service.exportCases(asked(parseExportQuery(query())));
     if (found.kind === 'hidden') throw new Refused(HIDDEN);
     return {
       status: 200,
