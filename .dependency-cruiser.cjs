@@ -34,7 +34,7 @@ const MAY_IMPORT = {
   ],
   store: ['kernel', 'outcomes', 'pipeline'],
   delivery: ['kernel', 'conformance', 'pipeline'],
-  http: ['kernel', 'contract', 'outcomes', 'measure', 'pages', 'pipeline'],
+  http: ['kernel', 'contract', 'outcomes', 'pages', 'pipeline'],
   sandbox: ['kernel'],
   config: ['kernel', 'contract', 'delivery', 'http'],
   cli: [
