@@ -81,6 +81,7 @@ const PERMITTED: Readonly<Record<string, readonly Role[]>> = {
   'GET /outcomes': ['records-team'],
   'GET /outcomes/series': ['records-team'],
   'GET /outcomes/report': ['records-team'],
+  'GET /outcomes/measure-report': ['records-team'],
   'GET /outcomes/dictionary': ['records-team'],
   'GET /outcomes/export.csv': ['records-team'],
   'GET /outcomes/export.ndjson': ['records-team'],
