@@ -371,6 +371,7 @@ export const OWN_FAULTS: readonly OwnFault[] = [
     sample: 'reported',
     subject: `${all('DiagnosticReport')}.where(status = 'final')`,
     fault: [{ at: 'DiagnosticReport.pathology/performer' }],
+    also: ['dr-r-dr-2'],
   },
   {
     rule: 'dr-dr-3',
