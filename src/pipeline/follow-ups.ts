@@ -25,7 +25,10 @@ export interface FollowUpQuery {
   /** Days, YYYY-MM-DD: windows that overlap them; with `booked` true, appointments on them. */
   readonly from?: string;
   readonly to?: string;
-  /** States of the item; none given: those that somebody still has to do something about. */
+  /**
+   * States of the item; none given: those that somebody still has to do something about, and with
+   * `booked` true those of which the plan does not ask for the examination any more.
+   */
   readonly states?: readonly PlanItem['state'][];
   readonly kind?: PlanItem['kind'];
   readonly route?: PlanItem['route'];

@@ -13,6 +13,8 @@ export interface FollowUpDeps {
 
 /** Somebody still has to do something about them. */
 const TO_COME = ['provisional', 'open', 'to-confirm'] as const;
+/** An appointment that no plan asks for any more is one until somebody cancels it. */
+const BOOKED = [...TO_COME, 'superseded', 'revoked'] as const;
 
 const DEFAULT_WITHIN_DAYS = 28;
 
@@ -60,7 +62,7 @@ async function listPage(
 function toListing(query: FollowUpQuery, today: string, after?: Place): FollowUpListing {
   const { states, due, withinDays = DEFAULT_WITHIN_DAYS, limit } = query;
   const { from, to, kind, route, booked } = query;
-  const asked = states ?? TO_COME;
+  const asked = states ?? (booked ? BOOKED : TO_COME);
   const until = due === 'unbooked-soon' ? { until: addDays(today, withinDays) } : {};
   return {
     states: due === undefined ? asked : asked.filter(isToCome),

@@ -244,6 +244,22 @@ describe('a booked examination', () => {
   });
 });
 
+describe('an appointment that no plan asks for', () => {
+  it.each(['revoked', 'superseded'])('is listed with those that are booked: %s', async (state) => {
+    const [gone] = (await listed(`state=${state}&kind=endoscopy`)).followUps;
+    if (gone === undefined) throw new Error('an examination is not wanted any more');
+    const [day, sentAt] = ['2029-01-15', '2027-05-20T09:00:00+02:00'];
+    const times = { startsAt: `${day}T09:00:00+01:00`, endsAt: `${day}T09:30:00+01:00` };
+    const body = { schema: 'booking/1', revision: 1, sentAt, status: 'booked', ...times };
+    const path = `/follow-ups/${gone.id}/booking`;
+    expect((await app.post(path, JSON.stringify(body), { role: 'scheduler' })).status).toBe(202);
+    const ids = async (query: string) => (await listed(query)).followUps.map(({ id }) => id);
+    expect(await ids(`booked=true&from=${day}&to=${day}`)).toContain(gone.id);
+    expect(await ids('limit=500')).not.toContain(gone.id);
+    expect(await ids('booked=true&due=overdue&limit=500')).not.toContain(gone.id);
+  });
+});
+
 /** A cursor after every change that was made. What is held back is told again until it is past. */
 async function settledCursor(): Promise<string> {
   const { rows } = await database.pool.query(
