@@ -46,20 +46,14 @@ export {
   type StoredKey,
   writeKeyList,
 } from './key-list.js';
+export { type ChartAsked, type ChartName, parseChartQuery } from './outcome-chart-query.js';
 export {
   type OutcomeCasesAsked,
   type OutcomeQueryFields,
   parseExportQuery,
   parseOutcomeQuery,
 } from './outcome-query.js';
-export {
-  type AimsAsked,
-  type ChartAsked,
-  type ChartName,
-  parseChartQuery,
-  parseSeriesQuery,
-  type SeriesAsked,
-} from './outcome-series-query.js';
+export { type AimsAsked, parseSeriesQuery, type SeriesAsked } from './outcome-series-query.js';
 export * from './outcome-words.table.js';
 export { type EsdCase, parseCase } from './parse-case.js';
 export { type Message, readMessage } from './parse-message.js';

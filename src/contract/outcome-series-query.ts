@@ -1,17 +1,8 @@
 import { z } from 'zod';
 import { type Checked, failed, passed } from '../kernel/index.js';
-import {
-  BY,
-  CASES,
-  casesOf,
-  INTERVAL,
-  type OutcomeCasesAsked,
-  type OutcomeQueryFields,
-  periodProblems,
-} from './outcome-query.js';
+import { CASES, casesOf, type OutcomeCasesAsked, periodProblems } from './outcome-query.js';
 import {
   CUSUM_SERIES,
-  type OUTCOME_CHARTS,
   OUTCOME_DIMENSIONS,
   OUTCOME_INDICATORS,
   OUTCOME_SERIES,
@@ -30,12 +21,12 @@ export interface AimsAsked {
 type Indicator = (typeof OUTCOME_INDICATORS)[number];
 type Cusum = (typeof CUSUM_SERIES)[number];
 
-interface CusumAsked extends OutcomeCasesAsked {
+export interface CusumAsked extends OutcomeCasesAsked {
   readonly series: Cusum;
   readonly aims: AimsAsked;
 }
 
-interface FunnelAsked extends OutcomeCasesAsked {
+export interface FunnelAsked extends OutcomeCasesAsked {
   readonly series: 'funnel';
   readonly indicator: Indicator;
   readonly by: (typeof OUTCOME_DIMENSIONS)[number];
@@ -47,23 +38,12 @@ interface LearningAsked extends OutcomeCasesAsked {
   readonly blockSize: number;
 }
 
-/** A curve that is asked for. */
-export type SeriesAsked = CusumAsked | FunnelAsked | LearningAsked;
+export interface SpeedAsked extends OutcomeCasesAsked {
+  readonly series: 'speed';
+}
 
-/** A chart that is asked for. */
-export type ChartAsked =
-  | {
-      readonly chart: 'series';
-      readonly series: CusumAsked;
-      readonly form: 'simple' | 'sequential';
-    }
-  | { readonly chart: 'funnel'; readonly series: FunnelAsked }
-  | {
-      readonly chart: 'rates' | 'rates-by-year';
-      readonly query: OutcomeQueryFields;
-      readonly indicator: Indicator;
-    }
-  | { readonly chart: 'recurrence'; readonly query: OutcomeQueryFields };
+/** A curve that is asked for. */
+export type SeriesAsked = CusumAsked | FunnelAsked | LearningAsked | SpeedAsked;
 
 /** Cases of a block of a learning curve. Common practice, no source. */
 const DEFAULT_BLOCK = 20;
@@ -75,13 +55,13 @@ const share = z
   .refine((value) => value > 0)
   .meta({ title: 'a share above 0 and below 1, such as 0.15' });
 
-const AIMS = {
+export const AIMS = {
   acceptable: share.optional(),
   unacceptable: share.optional(),
   alpha: share.optional(),
   beta: share.optional(),
 };
-const FUNNEL = {
+export const FUNNEL = {
   indicator: oneOf(OUTCOME_INDICATORS),
   by: oneOf(OUTCOME_DIMENSIONS).optional(),
   target: share.optional(),
@@ -90,6 +70,7 @@ const FUNNEL = {
 const someSeries = z.strictObject({ ...CASES, series: oneOf(OUTCOME_SERIES) });
 const cusumSchema = z.strictObject({ ...CASES, series: oneOf(CUSUM_SERIES), ...AIMS });
 const funnelSchema = z.strictObject({ ...CASES, series: oneOf(['funnel']), ...FUNNEL });
+const speedSchema = z.strictObject({ ...CASES, series: oneOf(['speed']) });
 const learningSchema = z.strictObject({
   ...CASES,
   series: oneOf(['learning-curve']),
@@ -103,6 +84,10 @@ export function parseSeriesQuery(search: string): Checked<SeriesAsked> {
   if (named === 'funnel') {
     const read = readQuery(funnelSchema, search, periodProblems);
     return read.ok ? passed(toFunnel(read.value)) : read;
+  }
+  if (named === 'speed') {
+    const read = readQuery(speedSchema, search, periodProblems);
+    return read.ok ? passed({ ...casesOf(read.value), series: named }) : read;
   }
   if (named === 'learning-curve') {
     const read = readQuery(learningSchema, search, periodProblems);
@@ -118,54 +103,7 @@ export function parseSeriesQuery(search: string): Checked<SeriesAsked> {
   return read.ok ? failed([]) : read;
 }
 
-const chartSchemas = {
-  cusum: z.strictObject({ ...CASES, ...AIMS, form: oneOf(['simple', 'sequential']).optional() }),
-  funnel: z.strictObject({ ...CASES, ...FUNNEL }),
-  rates: z.strictObject({
-    ...{ ...CASES, by: BY, interval: INTERVAL, indicator: oneOf(OUTCOME_INDICATORS) },
-  }),
-  years: z.strictObject({ ...CASES, interval: INTERVAL, indicator: oneOf(OUTCOME_INDICATORS) }),
-  recurrence: z.strictObject(CASES),
-};
-
-export type ChartName = (typeof OUTCOME_CHARTS)[number];
-
-/** @returns the chart that is asked for, or every problem at once */
-export function parseChartQuery(name: ChartName, search: string): Checked<ChartAsked> {
-  switch (name) {
-    case 'funnel': {
-      const read = readQuery(chartSchemas.funnel, search, periodProblems);
-      return read.ok ? passed({ chart: 'funnel', series: toFunnel(read.value) }) : read;
-    }
-    case 'rates': {
-      const read = readQuery(chartSchemas.rates, search, periodProblems);
-      if (!read.ok) return read;
-      const { by = [], interval = 'wilson', indicator } = read.value;
-      return passed({ chart: name, query: { ...casesOf(read.value), by, interval }, indicator });
-    }
-    case 'rates-by-year': {
-      const read = readQuery(chartSchemas.years, search, periodProblems);
-      if (!read.ok) return read;
-      const { interval = 'wilson', indicator } = read.value;
-      return passed({
-        ...{ chart: name, query: { ...casesOf(read.value), by: [], interval }, indicator },
-      });
-    }
-    case 'recurrence': {
-      const read = readQuery(chartSchemas.recurrence, search, periodProblems);
-      if (!read.ok) return read;
-      return passed({ chart: name, query: { ...casesOf(read.value), by: [], interval: 'wilson' } });
-    }
-    default: {
-      const read = readQuery(chartSchemas.cusum, search, periodProblems);
-      if (!read.ok) return read;
-      const { form = 'simple', ...rest } = read.value;
-      return passed({ chart: 'series', series: toCusum({ ...rest, series: name }), form });
-    }
-  }
-}
-
-function toCusum(read: z.infer<typeof cusumSchema>): CusumAsked {
+export function toCusum(read: z.infer<typeof cusumSchema>): CusumAsked {
   const { series, acceptable, unacceptable, alpha, beta } = read;
   return {
     ...casesOf(read),
@@ -179,7 +117,7 @@ function toCusum(read: z.infer<typeof cusumSchema>): CusumAsked {
   };
 }
 
-function toFunnel(read: z.infer<typeof chartSchemas.funnel>): FunnelAsked {
+export function toFunnel(read: Omit<z.infer<typeof funnelSchema>, 'series'>): FunnelAsked {
   const { indicator, by = 'operator', target } = read;
   return {
     ...{ ...casesOf(read), series: 'funnel', indicator, by },

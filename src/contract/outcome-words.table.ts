@@ -52,10 +52,11 @@ export const CUSUM_SERIES = [
   'cusum-perforation',
 ] as const;
 
-export const OUTCOME_SERIES = [...CUSUM_SERIES, 'learning-curve', 'funnel'] as const;
+export const OUTCOME_SERIES = [...CUSUM_SERIES, 'learning-curve', 'speed', 'funnel'] as const;
 
 export const OUTCOME_CHARTS = [
   ...CUSUM_SERIES,
+  'speed',
   'funnel',
   'rates',
   'rates-by-year',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Checked } from '../kernel/index.js';
+import { type Checked, isTimeZone } from '../kernel/index.js';
 import { FOLLOW_UP_RULE_SETS, WEEKDAYS, type Weekday } from './follow-up-choices.table.js';
 import { readDocument } from './read-document.js';
 import { date, listOf, oneOf, someOf, uri, wholeIn } from './scalars.js';
@@ -99,6 +99,12 @@ export const unitSettingsSchema = z.strictObject({
   antithromboticEdition: oneOf(ANTITHROMBOTIC_EDITIONS)
     .default('bsg-esge-2021')
     .describe('the guideline by which the review reads stop and restart of antithrombotics'),
+  timeZone: z
+    .string()
+    .refine(isTimeZone, 'This is no name of a time zone.')
+    .meta({ title: 'a name of the IANA time zone database, such as Europe/Madrid' })
+    .default('UTC')
+    .describe('where the unit is: which day is today, and on which day a visit falls'),
   waitingCaseDays: wholeIn({ from: 1, to: 365, unit: 'days' })
     .default(14)
     .describe('after so many days, messages that wait for their case are shown as overdue'),
@@ -133,6 +139,7 @@ export interface UnitSettings {
   readonly checksOff: readonly ReviewCheck[];
   readonly strictureProphylaxis: (typeof STRICTURE_PROPHYLAXIS_READINGS)[number];
   readonly antithromboticEdition: (typeof ANTITHROMBOTIC_EDITIONS)[number];
+  readonly timeZone: string;
   readonly waitingCaseDays: number;
   readonly proposedAppointments: boolean;
   readonly smallCells: 'hide' | 'show';
@@ -155,6 +162,7 @@ export const DEFAULT_UNIT_SETTINGS: UnitSettings = {
   checksOff: [],
   strictureProphylaxis: 'above-three-quarters',
   antithromboticEdition: 'bsg-esge-2021',
+  timeZone: 'UTC',
   waitingCaseDays: 14,
   proposedAppointments: false,
   smallCells: 'hide',

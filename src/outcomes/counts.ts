@@ -77,13 +77,16 @@ export interface WatchedFor {
   readonly lesions: number;
 }
 
-/** One case of a learning curve, in the order of resection. */
+/** One case of a curve, in the order of resection. */
 export interface CaseInOrder {
   /** Day of the resection. */
   readonly on: string;
   readonly operator: string;
+  readonly organ: string;
   readonly words: Pick<IndicatorWords, 'enBloc' | 'r0' | 'curative' | 'intraproceduralPerforation'>;
   readonly speedCm2PerH: number | null;
+  /** Area of the specimen, in cm2. */
+  readonly areaCm2: number | null;
 }
 
 /** Cases that are asked for. */

@@ -20,6 +20,7 @@ export type {
   WordCounts,
 } from './counts.js';
 export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
+export { TOO_MANY_CASES } from './hidden-series.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
 export type {
   Filters,
@@ -53,6 +54,8 @@ export type {
   LearningBlock,
   LearningCurve,
   OutcomeSeries,
+  SpeedOfCase,
+  SpeedSeries,
   Threshold,
 } from './series.js';
 export { SERIES } from './series.table.js';
@@ -64,6 +67,7 @@ export {
   MEASURES,
   shownBut,
 } from './shown.js';
+export { speedSeries } from './speed-series.js';
 export { toFunnel } from './to-funnel.js';
 export { type Counted, toReport } from './to-report.js';
 export { cusumSeries, learningCurve } from './to-series.js';

@@ -22,6 +22,13 @@ export interface SeriesRow {
 /** Speed of an expert, in cm2/h. */
 const EXPERT_SPEED_CM2_PER_H = 9;
 
+/** The published speed that a chart of speeds shows. */
+export const EXPERT_SPEED = {
+  speedCm2PerH: EXPERT_SPEED_CM2_PER_H,
+  says: `expert level in the colorectum, ${EXPERT_SPEED_CM2_PER_H} cm2/h or more`,
+  cites: [LEVEL],
+} as const;
+
 const isNo = (word: string): boolean | undefined =>
   word === 'yes' || word === 'no' ? word === 'no' : undefined;
 

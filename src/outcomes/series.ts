@@ -93,10 +93,30 @@ export interface LearningCurve {
   readonly thresholds: readonly Threshold[];
 }
 
+/** Speed of the dissections by the area of the specimen, one point a case. */
+export interface SpeedSeries {
+  readonly kind: 'speed';
+  /** In the order of resection; where they are many, evenly thinned. */
+  readonly points: readonly SpeedOfCase[];
+  /** Dissections that tell both: as many as points, unless they were thinned. */
+  readonly told: number;
+  /** Dissections that do not tell both. */
+  readonly missing: number;
+  /** A published speed to hold beside the points. */
+  readonly level: { readonly speedCm2PerH: number; readonly says: string };
+  readonly cites: readonly Citation[];
+}
+
+export interface SpeedOfCase {
+  readonly areaCm2: number;
+  readonly speedCm2PerH: number;
+  readonly organ: string;
+}
+
 /** Curves show single cases: where small counts are hidden there is none. */
 export interface HiddenSeries {
   readonly kind: 'hidden';
   readonly because: string;
 }
 
-export type OutcomeSeries = CusumSeries | Funnel | LearningCurve | HiddenSeries;
+export type OutcomeSeries = CusumSeries | Funnel | LearningCurve | SpeedSeries | HiddenSeries;

@@ -7,15 +7,11 @@ import {
   quartiles,
 } from '../statistics/index.js';
 import type { CaseInOrder } from './counts.js';
+import { SMALL_COUNTS } from './hidden-series.js';
 import type { SeriesName, SmallCellPolicy } from './question.js';
 import type { CusumSeries, HiddenSeries, LearningBlock, LearningCurve } from './series.js';
 import { SERIES, THRESHOLDS, type ThresholdRow } from './series.table.js';
 import type { IndicatorWord } from './words.js';
-
-const HIDDEN: HiddenSeries = {
-  kind: 'hidden',
-  because: 'A curve shows every single case; small counts are hidden here.',
-};
 
 /**
  * Both cumulative sums of one outcome, one point a case that tells it.
@@ -32,7 +28,7 @@ export function cusumSeries(
   { smallCells }: SmallCellPolicy,
   aims: CusumAims = SERIES[name].aims,
 ): CusumSeries | HiddenSeries {
-  if (smallCells === 'hide') return HIDDEN;
+  if (smallCells === 'hide') return SMALL_COUNTS;
   const { title, cites, hasFailed } = SERIES[name];
   const told = cases.flatMap((one) => {
     const failed = hasFailed(one);
@@ -73,7 +69,7 @@ export function learningCurve(
   blockSize = 20,
 ): LearningCurve | HiddenSeries {
   invariant(Number.isSafeInteger(blockSize) && blockSize > 0, 'a block has a size');
-  if (smallCells === 'hide') return HIDDEN;
+  if (smallCells === 'hide') return SMALL_COUNTS;
   const count = Math.ceil(cases.length / blockSize);
   const blocks = Array.from({ length: count }, (_, i) =>
     blockOf(cases.slice(i * blockSize, (i + 1) * blockSize), i * blockSize),

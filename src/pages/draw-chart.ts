@@ -6,6 +6,7 @@ import type { Markup } from './markup.js';
 import { type PeriodCell, ratesOver } from './report/indicator-section.js';
 import { intervalText } from './report/indicator-words.js';
 import { recurrenceChart } from './report/other-sections.js';
+import { speedsOf } from './report/speeds.js';
 import { stratumText } from './stratum-text.js';
 
 /** A chart by itself. */
@@ -71,6 +72,8 @@ function curve(series: OutcomeSeries, form: CusumForm): Markup {
     }
     case 'funnel':
       return funnelChart({ id: 'funnel', title: 'Rates of groups by size', funnel: series });
+    case 'speed':
+      return speedsOf(series, { id: 'speed', title: 'Speed against size' });
     case 'hidden':
       return emptyFigure({ id: 'curve', title: 'Not shown' }, series.because);
     case 'learning-curve':

@@ -24,6 +24,8 @@ export interface SpeedThreshold {
 
 export interface SpeedChart extends ChartText {
   readonly points: readonly SpeedPoint[];
+  /** Cases with both, of which the points are some; absent: the points are all. */
+  readonly told?: number;
   readonly threshold?: SpeedThreshold;
   /** Cases without an area or a time: not on the chart. */
   readonly missing: number;
@@ -97,14 +99,18 @@ const lookOf = (looks: ReadonlyMap<string, Look>, name: string): Look =>
 
 const LAST: Look = { colour: INK, shape: 'cross', filled: false };
 
-function notesOn({ threshold, missing }: SpeedChart): readonly string[] {
+function notesOn({ points, told = points.length, threshold, missing }: SpeedChart) {
   return [
+    'One mark is one dissection; its time is from the first incision to the specimen free.',
+    ...(told === points.length
+      ? []
+      : [`Drawn: ${points.length} of ${told}, evenly chosen in the order of resection.`]),
     ...(threshold === undefined ? [] : [`A: ${threshold.says}. Source: ${threshold.source}.`]),
     ...(missing === 0 ? [] : [`Left out: ${counted(missing, 'case')} without an area or a time.`]),
   ];
 }
 
-function described({ points, threshold }: SpeedChart): string {
+function described({ points, told = points.length, threshold }: SpeedChart): string {
   const ends = (values: readonly number[]): string =>
     `${fixedText(Math.min(...values), 1)} to ${fixedText(Math.max(...values), 1)}`;
   const speeds = points.map((point) => point.speedCm2PerH);
@@ -114,8 +120,11 @@ function described({ points, threshold }: SpeedChart): string {
     threshold === undefined
       ? ''
       : ` ${reaching} of them reach ${threshold.speedCm2PerH} cm²/h (${threshold.says}).`;
+  const drawn =
+    told === points.length
+      ? counted(points.length, 'dissection')
+      : `${points.length} of ${counted(told, 'dissection')} are drawn,`;
   return (
-    `${counted(points.length, 'dissection')} with areas of ${ends(areas)} cm² ` +
-    `and speeds of ${ends(speeds)} cm²/h.${level}`
+    `${drawn} with areas of ${ends(areas)} cm² ` + `and speeds of ${ends(speeds)} cm²/h.${level}`
   );
 }

@@ -27,6 +27,7 @@ export interface OtherAims {
 export type SeriesQuestion = Asked &
   (
     | { readonly series: SeriesName; readonly aims: OtherAims }
+    | { readonly series: 'speed' }
     | { readonly series: 'learning-curve'; readonly blockSize: number }
     | {
         readonly series: 'funnel';

@@ -14,6 +14,8 @@ import {
   type SeriesName,
   type SmallCellPolicy,
   shownBut,
+  speedSeries,
+  TOO_MANY_CASES,
   toFunnel,
   toReport,
   withinAsked,
@@ -103,7 +105,7 @@ const NOBODY = {
 const CUSUMS: readonly SeriesName[] = ['cusum-en-bloc', 'cusum-r0', 'cusum-perforation'];
 const IN_FUNNELS = ['enBloc', 'adverseEvent30d'] as const;
 
-/** Curves of all cases together, of one operator as a learner, and funnels of the groups. */
+/** Funnels of the groups; of all cases together curves, the speeds, and of one operator learning. */
 async function curvesOf(
   report: OutcomeReport,
   policy: SmallCellPolicy,
@@ -118,7 +120,9 @@ async function curvesOf(
       : [{ title: `${title} of the groups`, series: toFunnel(strata, id) }];
   });
   const cases = policy.smallCells === 'hide' ? [] : await casesInOrder(query, counts);
-  if (cases === undefined) return funnels;
+  if (cases === undefined) {
+    return [...funnels, { title: 'Case by case', series: TOO_MANY_CASES }];
+  }
   const cusums = CUSUMS.map((name) => ({
     title: `Case by case: ${SERIES[name].title}`,
     series: cusumSeries(cases, name, policy),
@@ -127,5 +131,6 @@ async function curvesOf(
     query.filters.operator === undefined
       ? []
       : [{ title: 'Learning curve', series: learningCurve(cases, policy) }];
-  return [...funnels, ...cusums, ...learning];
+  const speed = { title: 'Speed against size', series: speedSeries(cases, policy) };
+  return [...funnels, ...cusums, ...learning, speed];
 }

@@ -7,6 +7,7 @@ import {
   type OutcomeCounts,
   SERIES,
   type SeriesName,
+  speedSeries,
   toFunnel,
 } from '../outcomes/index.js';
 import type { FoundSeries, OtherAims, SeriesQuestion } from './outcomes-service.js';
@@ -27,6 +28,11 @@ export async function readSeries(
       const found = await readOutcomes({ ...asked, by: [by], interval: 'wilson' }, deps);
       if (found.kind === 'invalid') return found;
       return { kind: 'found', series: toFunnel(found.report.cells.slice(1), indicator, target) };
+    }
+    case 'speed': {
+      const cases = policy.smallCells === 'hide' ? [] : await casesFor(question, deps);
+      if (cases === undefined) return TOO_MANY;
+      return { kind: 'found', series: speedSeries(cases, policy) };
     }
     case 'learning-curve': {
       const cases = policy.smallCells === 'hide' ? [] : await casesFor(question, deps);

@@ -124,7 +124,7 @@ export function inOrderStatement(asked: Asked, limit: number): Statement {
   const { where, values } = conditionOf(asked);
   return {
     text: `select resected_on, operator, en_bloc, r0, curative, intraprocedural_perforation,
-        speed_cm2_per_h
+        speed_cm2_per_h, organ, specimen_area_cm2
       from facts where ${where}
       order by resected_on, scope_in_at::timestamptz, case_id collate "C"
       limit $${values.length + 1}`,

@@ -1,5 +1,11 @@
 import type pg from 'pg';
-import type { FirstCheck, IndicatorWord, OutcomeCounts, OutcomeStore } from '../outcomes/index.js';
+import type {
+  CaseInOrder,
+  FirstCheck,
+  IndicatorWord,
+  OutcomeCounts,
+  OutcomeStore,
+} from '../outcomes/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
 import { toCell, toQuartiles } from './outcome-cells.js';
@@ -105,11 +111,12 @@ type OrderedRow = [
   IndicatorWord,
   IndicatorWord,
   number | null,
+  string,
+  number | null,
 ];
 
-const toCaseInOrder = ([on, operator, enBloc, r0, curative, perforation, speed]: OrderedRow) => ({
-  on,
-  operator,
-  words: { enBloc, r0, curative, intraproceduralPerforation: perforation },
-  speedCm2PerH: speed,
-});
+function toCaseInOrder(row: OrderedRow): CaseInOrder {
+  const [on, operator, enBloc, r0, curative, perforation, speedCm2PerH, organ, areaCm2] = row;
+  const words = { enBloc, r0, curative, intraproceduralPerforation: perforation };
+  return { on, operator, organ, words, speedCm2PerH, areaCm2 };
+}

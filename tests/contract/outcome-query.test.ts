@@ -102,6 +102,20 @@ describe('a curve that is asked for', () => {
     });
   });
 
+  it('is one of speeds without aims, as a chart too', () => {
+    const series = { filters: { organ: 'colon' }, series: 'speed' };
+    expect(parseSeriesQuery('series=speed&organ=colon')).toEqual({ ok: true, value: series });
+    expect(parseChartQuery('speed', 'organ=colon')).toEqual({
+      ...{ ok: true, value: { chart: 'speed', series } },
+    });
+    for (const read of [
+      parseSeriesQuery('series=speed&alpha=0.1'),
+      parseChartQuery('speed', 'alpha=0.1'),
+    ]) {
+      expect(read).toMatchObject({ ok: false, problems: [{ rule: 'unknown-parameter' }] });
+    }
+  });
+
   it('is a funnel of operators unless others are named', () => {
     expect(parseSeriesQuery('series=funnel&indicator=r0&target=0.9')).toEqual({
       ok: true,

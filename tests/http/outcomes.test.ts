@@ -385,6 +385,35 @@ describe('what people look at', () => {
     expect(names).toContain('path');
   });
 
+  it('has a mark for each exported dissection with an area and a speed', async () => {
+    const svg = await textOf('/outcomes/charts/speed.svg?organ=colon');
+    const both = rowsOf(await textOf('/outcomes/export.csv?organ=colon')).filter(
+      (row) =>
+        row['en_bloc'] !== 'not-applicable' && row['specimen_area_cm2'] && row['speed_cm2_per_h'],
+    );
+    const areas = both.map((row) => Number(row['specimen_area_cm2']));
+    const speeds = both.map((row) => Number(row['speed_cm2_per_h']));
+    const ends = (values: readonly number[]) =>
+      `${Math.min(...values).toFixed(1)} to ${Math.max(...values).toFixed(1)}`;
+    expect(both.length).toBeGreaterThan(5);
+    expect(svg).toContain(
+      `${both.length} dissections with areas of ${ends(areas)} cm² and speeds of ${ends(speeds)} cm²/h`,
+    );
+    const reaching = speeds.filter((speed) => speed >= 9).length;
+    expect(svg).toContain(`${reaching} of them reach 9 cm²/h`);
+    expect(svg).toContain('PMC7411630');
+  });
+
+  it('shows no single case where small counts are hidden, and says so', async () => {
+    const svg = await textOf('/outcomes/charts/speed.svg', hiding);
+    expect(svg).toContain('small counts are hidden here');
+    expect(svg).not.toMatch(/dissections? with areas/);
+    const report = await textOf('/outcomes/report', hiding);
+    expect(report).toMatch(/Speed against size<\/h3><p>Not shown: [^<]*hidden here/);
+    expect(report).not.toMatch(/dissections? with areas/);
+    expect(await textOf('/outcomes/report')).toMatch(/dissections with areas/);
+  });
+
   it('is not any name', async () => {
     expect((await open.get('/outcomes/charts/pie.svg')).status).toBe(404);
   });

@@ -18,8 +18,10 @@ const HIDE: SmallCellPolicy = { smallCells: 'hide', threshold: 5 };
 const caseOf = (enBloc: IndicatorWord, speedCm2PerH: number | null = null): CaseInOrder => ({
   on: '2026-01-01',
   operator: 'o',
+  organ: 'colon',
   words: { enBloc, r0: 'missing', curative: 'missing', intraproceduralPerforation: 'no' },
   speedCm2PerH,
+  areaCm2: null,
 });
 const times = <T>(count: number, value: T): readonly T[] =>
   Array.from({ length: count }, () => value);

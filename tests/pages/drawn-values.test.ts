@@ -165,6 +165,12 @@ describe('speeds', () => {
     expect(new Set(shapes).size).toBe(SPEEDS.length);
   });
 
+  it('say how many of how many are drawn, where they are not all', () => {
+    const said = (chart: Markup) => chart.markup.match(/Drawn: \d+ of \d+/)?.[0];
+    expect(said(speeds(SPEEDS, 1234))).toBe(`Drawn: ${SPEEDS.length} of 1234`);
+    expect(said(speeds(SPEEDS))).toBe(undefined);
+  });
+
   it('have a line at the published 9 cm²/h (PMC7411630)', () => {
     const up = seenAxis(svg, 'up-axis');
     const [line] = part(svg, 'levels').children;

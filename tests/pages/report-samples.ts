@@ -173,9 +173,19 @@ export const REPORT: QualityReport = {
         ],
       },
     },
+    {
+      title: 'Speed against size',
+      series: {
+        kind: 'speed',
+        points: SPEEDS.map(({ group, ...point }) => ({ ...point, organ: group })),
+        told: SPEEDS.length,
+        missing: 0,
+        level: { speedCm2PerH: 9, says: 'expert level' },
+        cites: CITES,
+      },
+    },
     { title: 'R0', series: { kind: 'hidden', because: 'small numbers are hidden.' } },
   ],
-  speeds: { points: SPEEDS, missing: 0 },
 };
 
 /** A report of nothing. */

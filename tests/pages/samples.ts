@@ -104,11 +104,12 @@ export const SPEEDS: readonly SpeedPoint[] = ORGANS.map((group, i) => ({
   speedCm2PerH: 4.1 + i * 2.9,
   group,
 }));
-export const speeds = (points: readonly SpeedPoint[]) =>
+export const speeds = (points: readonly SpeedPoint[], told = points.length) =>
   speedChart({
     id: 'speeds',
     title: 'Speeds',
     points,
+    told,
     missing: 1,
     threshold: { speedCm2PerH: 9, says: 'expert level', source: 'PMC7411630, abstract' },
   });
@@ -149,6 +150,7 @@ export const CHARTS: readonly (readonly [string, Markup])[] = [
   ['no funnel', funnel([], [])],
   ['speeds', speeds(SPEEDS)],
   ['speeds of many groups', speeds([...SPEEDS, { ...point0(), group: HARM }, point0()])],
+  ['speeds of which some are drawn', speeds(SPEEDS, 1234)],
   ['one speed', speeds(SPEEDS.slice(0, 1))],
   ['no speed', speeds([])],
   ['survival', survival([SURVIVAL])],

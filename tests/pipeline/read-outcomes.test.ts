@@ -117,8 +117,10 @@ describe('a curve', () => {
   const one: CaseInOrder = {
     on: '2026-03-02',
     operator: 'op-1',
+    organ: 'colon',
     words: { enBloc: 'yes', r0: 'yes', curative: 'yes', intraproceduralPerforation: 'no' },
     speedCm2PerH: 9,
+    areaCm2: 12,
   };
   const asked = { filters: {}, series: 'cusum-r0', aims: {} } as const;
 
@@ -143,6 +145,19 @@ describe('a curve', () => {
     });
   });
 
+  it('of single cases is left out of a report of too many, which says so', async () => {
+    const titles = async (count: number) => {
+      const cases = Array.from({ length: count }, () => one);
+      const service = serviceOver([], { smallCells: 'show' }, cases);
+      const found = await service.readOutcomesAtLarge(ALL);
+      return found.kind === 'found'
+        ? found.report.series.map(({ title, series }) => [title, series.kind])
+        : [];
+    };
+    expect(await titles(3)).toContainEqual(['Speed against size', 'speed']);
+    expect(await titles(10_001)).toEqual([['Case by case', 'hidden']]);
+  });
+
   it('reads no case where small counts are hidden', async () => {
     const counts = { ...countFacts([]), inOrder: () => Promise.reject(new Error('it was read')) };
     const service = createOutcomesService({
@@ -150,7 +165,9 @@ describe('a curve', () => {
       settings: { unit: DEFAULT_UNIT_SETTINGS, secret: 'x'.repeat(40), softwareVersion: '0' },
       now: () => '2026-09-01T10:00:00Z',
     });
-    expect(await service.readSeries(asked)).toMatchObject({ series: { kind: 'hidden' } });
+    for (const series of [asked, { filters: {}, series: 'speed' } as const]) {
+      expect(await service.readSeries(series)).toMatchObject({ series: { kind: 'hidden' } });
+    }
     await expect(
       createOutcomesService({
         store: { outcomes: { read: (work) => work(counts) }, facts: async function* () {} },

@@ -95,6 +95,12 @@ describe('what the database counts, against a count of row after row', () => {
       told.map((facts) => ({ ...facts, withdrawn: true })),
     );
     expect(await asStored(asked)).not.toEqual(right);
+    const wider = told.map((facts) => ({
+      ...facts,
+      specimenAreaCm2: (facts.specimenAreaCm2 ?? 0) + 1,
+    }));
+    await putFacts(database, wider);
+    expect((await asStored(asked)).inOrder).not.toEqual(right.inOrder);
     const silent = told.map((facts) => ({ ...facts, r0: 'missing' as const }));
     const no = told.map((facts) => ({ ...facts, r0: 'no' as const }));
     await putFacts(database, silent);

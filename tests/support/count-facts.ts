@@ -136,8 +136,8 @@ export function countFacts(all: readonly Facts[]): OutcomeCounts {
             (a.caseId < b.caseId ? -1 : 1),
         )
         .slice(0, limit)
-        .map(({ resectedOn: on, operator, speedCm2PerH, ...words }) => ({
-          ...{ on, operator, speedCm2PerH },
+        .map(({ resectedOn: on, operator, organ, speedCm2PerH, specimenAreaCm2, ...words }) => ({
+          ...{ on, operator, organ, speedCm2PerH, areaCm2: specimenAreaCm2 },
           words: {
             ...{ enBloc: words.enBloc, r0: words.r0, curative: words.curative },
             intraproceduralPerforation: words.intraproceduralPerforation,

@@ -31,6 +31,7 @@ const told = fc.record({
   resectedOn: day,
   scopeInAt: of('2025-03-02T08:00:00+01:00', '2025-03-02T07:30:00Z', '2025-03-02T09:00:00+02:00'),
   speedCm2PerH: number(400),
+  specimenAreaCm2: number(300),
   lesionLongAxisMm: fc.integer({ min: 1, max: 900 }).map((n) => n / 8),
   procedureMin: number(3000),
   pathologyDays: number(240),

@@ -23,6 +23,7 @@ export const readChart: Route = {
 async function chartOf(chart: ChartAsked, service: Service): Promise<string> {
   switch (chart.chart) {
     case 'series':
+    case 'speed':
     case 'funnel': {
       const found = await service.readSeries(chart.series);
       if (found.kind === 'invalid') throw new Refused(notAsked(found.problems));

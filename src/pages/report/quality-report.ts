@@ -1,7 +1,6 @@
 import { CAUTION } from '../../kernel/index.js';
 import type { OutcomeReport } from '../../outcomes/index.js';
 import { type Content, element, type Markup } from '../markup.js';
-import { type SpeedChart, speedChart } from '../speed-chart.js';
 import { stratumText } from '../stratum-text.js';
 import { definitionsTable } from './definitions-table.js';
 import { documentOf } from './document.js';
@@ -23,8 +22,6 @@ export interface QualityReport {
   /** The same question asked for each period, in their order; empty: no charts over time. */
   readonly periods: readonly PeriodCell[];
   readonly series: readonly TitledSeries[];
-  /** Absent where single cases may not be shown. */
-  readonly speeds?: Omit<SpeedChart, 'id' | 'title'>;
 }
 
 /**
@@ -136,16 +133,7 @@ function cautions({ cautions, policy }: OutcomeReport): Markup {
   );
 }
 
-function curves({ series, speeds, outcomes }: QualityReport): readonly Markup[] {
-  const drawn = series.map((one, i) => seriesSection(one, i, outcomes.definitions));
-  const title = 'Speed of the dissection by size';
-  const speed = (points: Omit<SpeedChart, 'id' | 'title'>): Markup =>
-    element(
-      'section',
-      {},
-      element('h3', {}, title),
-      element('figure', {}, speedChart({ ...points, id: 'speeds', title })),
-    );
-  const all = [...drawn, ...(speeds === undefined ? [] : [speed(speeds)])];
-  return all.length === 0 ? [element('p', {}, 'None was asked for.')] : all;
+function curves({ series, outcomes }: QualityReport): readonly Markup[] {
+  if (series.length === 0) return [element('p', {}, 'None was asked for.')];
+  return series.map((one, i) => seriesSection(one, i, outcomes.definitions));
 }

@@ -5,6 +5,7 @@ import { funnelChart } from '../funnel-chart.js';
 import { element, type Markup } from '../markup.js';
 import { percentText } from '../words.js';
 import { citationText } from './sources.js';
+import { speedsOf } from './speeds.js';
 import { tableOf } from './table.js';
 
 /** One curve with the words over it. */
@@ -57,6 +58,8 @@ function contentOf(
       ];
       return [element('figure', {}, funnelChart({ id, title, funnel: series, caption }))];
     }
+    case 'speed':
+      return [element('figure', {}, speedsOf(series, { id, title }))];
     case 'learning-curve':
       return [learningTable(title, series), thresholdList(series)];
   }
