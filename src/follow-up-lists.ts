@@ -9,6 +9,7 @@ import {
   listFollowUps,
   proposeDays,
   readFollowUp,
+  todayAt,
 } from './pipeline/index.js';
 import type { Say } from './run-service.js';
 
@@ -19,7 +20,7 @@ export const readFollowUps = (
 ): Promise<ExitCode> =>
   onRecords(async (records) => {
     const lists = listsOf({
-      today: records.now().slice(0, 10),
+      today: todayAt(records),
       page: (query) => listFollowUps(query, records),
       one: (id) => readFollowUp(id, records),
     });

@@ -28,3 +28,23 @@ export function compareInstants(a: string, b: string): number {
  */
 export const utcToTheSecond = (at: string): string =>
   Temporal.Instant.from(at).toString({ smallestUnit: 'second', roundingMode: 'floor' });
+
+/**
+ * An instant as the clock on the wall of a place shows it: 2026-07-02T08:30:00+02:00.
+ *
+ * @param at ISO 8601 date and time with offset
+ * @param timeZone name of the IANA time zone database
+ * @throws RangeError when it is no instant or no time zone
+ */
+export const inTimeZone = (at: string, timeZone: string): string =>
+  Temporal.Instant.from(at).toZonedDateTimeISO(timeZone).toString({ timeZoneName: 'never' });
+
+/** @returns whether a text is the name of a time zone of the IANA database */
+export function isTimeZone(text: string): boolean {
+  try {
+    inTimeZone('2000-01-01T00:00:00Z', text);
+    return /^[A-Za-z]/.test(text);
+  } catch {
+    return false;
+  }
+}

@@ -47,3 +47,4 @@ export { allRules } from './rules.js';
 export type * from './service.js';
 export type { PipelineSettings } from './settings.js';
 export { type CaseToStore, takeIn } from './take-in.js';
+export { todayAt } from './today.js';

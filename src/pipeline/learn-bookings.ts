@@ -1,5 +1,5 @@
 import { parseBooking } from '../contract/index.js';
-import { compareInstants, StoreUnavailable } from '../kernel/index.js';
+import { compareInstants, inTimeZone, StoreUnavailable } from '../kernel/index.js';
 import { presentOf, readVersion } from '../record/index.js';
 import type { PlanItem } from '../surveillance/index.js';
 import { keepBooking } from './keep-booking.js';
@@ -89,7 +89,7 @@ async function learnOne(
   const word = wordOf(item.booking, news);
   if (word === undefined) return 'known';
   const now = deps.now();
-  const { about, ...says } = word;
+  const { about, ...says } = atThePlace(word, deps.settings.unit.timeZone);
   const sentAt = saidAt(about, now);
   const revision = 1 + words.length - told.length;
   const fields = { schema: 'booking/1', revision, sentAt, ...says, appointment: about.reference };
@@ -98,6 +98,17 @@ async function learnOne(
   if (!message.ok) return 'senseless';
   const done = await keepBooking(message.value, toEntry(caseId, bytes, message.value, now), deps);
   return done.kind === 'accepted' ? 'learnt' : 'known';
+}
+
+/** Many servers keep instants in UTC, which says nothing of the day that a patient comes. */
+function atThePlace({ startsAt, endsAt, ...word }: Word, timeZone: string): Word {
+  const isElsewhere = (at: string): boolean => at.endsWith('Z') && timeZone !== 'UTC';
+  const local = (at: string): string => (isElsewhere(at) ? inTimeZone(at, timeZone) : at);
+  return {
+    ...word,
+    ...(startsAt === undefined ? {} : { startsAt: local(startsAt) }),
+    ...(endsAt === undefined ? {} : { endsAt: local(endsAt) }),
+  };
 }
 
 const msOf = (at: string | undefined): number => Date.parse(at ?? '');

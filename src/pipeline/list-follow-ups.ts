@@ -3,12 +3,11 @@ import { readPlace, readPoint, writePlace, writePoint } from './follow-up-cursor
 import type { FollowUpListing, FollowUpStore, Place, StoredFollowUp } from './follow-up-ports.js';
 import type { FollowUp, FollowUpQuery, FoundFollowUps } from './follow-ups.js';
 import { toFollowUps } from './to-follow-ups.js';
+import { type DayDeps, todayAt } from './today.js';
 
 /** What listing needs of the world. */
-export interface FollowUpDeps {
+export interface FollowUpDeps extends DayDeps {
   readonly store: { readonly followUps: FollowUpStore };
-  /** The present, UTC instant. */
-  readonly now: () => string;
 }
 
 /** Somebody still has to do something about them. */
@@ -27,25 +26,17 @@ export async function listFollowUps(
 }
 
 /** @returns undefined when there is no such follow-up */
-export async function readFollowUp(
-  id: string,
-  { store, now }: FollowUpDeps,
-): Promise<FollowUp | undefined> {
-  const stored = await store.followUps.find(id);
+export async function readFollowUp(id: string, deps: FollowUpDeps): Promise<FollowUp | undefined> {
+  const stored = await deps.store.followUps.find(id);
   if (stored === undefined) return undefined;
-  return (await toFollowUps([stored], store.followUps, todayOf(now)))[0];
+  return (await toFollowUps([stored], deps.store.followUps, todayAt(deps)))[0];
 }
 
-const todayOf = (now: FollowUpDeps['now']): string => now().slice(0, 10);
-
-async function listPage(
-  query: FollowUpQuery,
-  { store, now }: FollowUpDeps,
-): Promise<FoundFollowUps> {
-  const { followUps } = store;
+async function listPage(query: FollowUpQuery, deps: FollowUpDeps): Promise<FoundFollowUps> {
+  const { followUps } = deps.store;
   const after = query.after === undefined ? undefined : readPlace(query.after);
   if (query.after !== undefined && after === undefined) return notATokenOf('after', 'next');
-  const today = todayOf(now);
+  const today = todayAt(deps);
   // Asked before the list is read: what changes from here on is among the changes.
   const point = after?.point ?? (await followUps.now());
   const { followUps: stored, next } = await followUps.list(toListing(query, today, after?.place));
@@ -83,13 +74,13 @@ const isToCome = (state: StoredFollowUp['itemState']): boolean =>
 async function listChanges(
   since: string,
   { limit }: FollowUpQuery,
-  { store, now }: FollowUpDeps,
+  deps: FollowUpDeps,
 ): Promise<FoundFollowUps> {
   const point = readPoint(since);
   if (point === undefined) return notATokenOf('since', 'cursor');
-  const changes = await store.followUps.changes(point, limit);
+  const changes = await deps.store.followUps.changes(point, limit);
   if (changes === undefined) return { kind: 'gone' };
-  const followUps = await toFollowUps(changes.followUps, store.followUps, todayOf(now));
+  const followUps = await toFollowUps(changes.followUps, deps.store.followUps, todayAt(deps));
   return { kind: 'found', page: { followUps, cursor: writePoint(changes.until) } };
 }
 

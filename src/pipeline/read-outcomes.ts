@@ -21,6 +21,7 @@ import {
 } from '../outcomes/index.js';
 import type { FoundOutcomes, OutcomeQuestion } from './outcomes-service.js';
 import type { PipelineSettings } from './settings.js';
+import { type DayDeps, todayAt } from './today.js';
 
 /** What reading outcomes needs of the world. */
 export interface OutcomeDeps {
@@ -50,10 +51,10 @@ export async function readOutcomes(
   return { kind: 'found', report };
 }
 
-export const asOfToday = (
-  question: OutcomeQuestion,
-  { now }: Pick<OutcomeDeps, 'now'>,
-): OutcomeQuery => ({ ...question, asOf: now().slice(0, 10) });
+export const asOfToday = (question: OutcomeQuestion, deps: DayDeps): OutcomeQuery => ({
+  ...question,
+  asOf: todayAt(deps),
+});
 
 export async function reportOf(
   query: OutcomeQuery,

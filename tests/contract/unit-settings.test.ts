@@ -71,6 +71,7 @@ describe('the settings of a unit', () => {
       checksOff: [],
       strictureProphylaxis: 'above-three-quarters',
       antithromboticEdition: 'bsg-esge-2021',
+      timeZone: 'UTC',
       waitingCaseDays: 14,
       // Decision of the project: a proposal stands on the server only where the unit wants it.
       proposedAppointments: false,
@@ -88,6 +89,18 @@ describe('the settings of a unit', () => {
       expect(problemsOf({ ...EARLIER, ...change })).toMatchObject([{ pointer: `/${pointer}` }]);
     },
   );
+
+  it.each([
+    ['Europe/Madrid', true],
+    ['UTC', true],
+    ['Europe/Nowhere', false],
+    ['+02:00', false],
+    ['', false],
+  ])('are at a place of the IANA time zone database: %s %s', (timeZone, isSound) => {
+    const settings = read({ ...EARLIER, timeZone }); // a JSON Schema has no list of them
+    const problems = settings.ok ? [] : settings.problems;
+    expect(problems.map(({ pointer }) => pointer)).toEqual(isSound ? [] : ['/timeZone']);
+  });
 
   it('choose a rule set for one organ and leave the others as they are', () => {
     const own = { ...EARLIER, curabilityRules: { colon: 'jsccr-2019' } };

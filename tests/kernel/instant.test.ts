@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compareInstants, minutesBetween, utcToTheSecond } from '../../src/kernel/index.js';
+import {
+  compareInstants,
+  inTimeZone,
+  isTimeZone,
+  minutesBetween,
+  utcToTheSecond,
+} from '../../src/kernel/index.js';
 
 /**
  * Summer time in the Union begins and ends at 01:00 UTC on the last Sundays of March and October
@@ -133,6 +139,23 @@ describe('instants, against a second date library (ECMAScript Date and ICU)', ()
         expect(minutesBetween(before ?? '', after ?? '')).toBe(2);
       }
     }
+  });
+
+  it('are shown as the clock at a place shows them, whatever offset they came in', () => {
+    expect(inTimeZone('2026-07-02T06:30:00Z', 'Europe/Berlin')).toBe('2026-07-02T08:30:00+02:00');
+    expect(inTimeZone('2026-01-02T06:30:00-03:00', 'Europe/Berlin')).toBe(
+      '2026-01-02T10:30:00+01:00',
+    );
+    expect(inTimeZone('2026-07-01T18:30:00Z', 'Asia/Kathmandu')).toBe('2026-07-02T00:15:00+05:45');
+    expect(() => inTimeZone('2026-07-02T06:30:00', 'Europe/Berlin')).toThrow(RangeError);
+  });
+
+  it.each([
+    ['Europe/Berlin', true],
+    ['Europe/Nowhere', false],
+    ['+02:00', false],
+  ])('are at a place that has a name: %s %s', (name, isOne) => {
+    expect(isTimeZone(name)).toBe(isOne);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
+import { DEFAULT_UNIT_SETTINGS, type UnitSettings } from '../../src/contract/index.js';
 import { createService, learnBookings, type ServerAppointment } from '../../src/pipeline/index.js';
 import { readVersion } from '../../src/record/index.js';
 import { type BookingDraft, book, morningOf } from '../support/bookings.js';
@@ -12,12 +12,12 @@ import { memoryStore } from '../support/memory-store.js';
  */
 
 const SECRET = 'a-secret-of-the-tests-that-is-long-enough';
-const settings = { unit: DEFAULT_UNIT_SETTINGS, secret: SECRET, softwareVersion: '0' };
 const ITEM = 'GAS-1.1';
 const [FIRST, SECOND] = ['2026-07-15', '2026-07-20'];
 
 /** A case whose first examination is due; the clock stands where the test puts it. */
-async function hospital() {
+async function hospital(unit: UnitSettings = DEFAULT_UNIT_SETTINGS) {
+  const settings = { unit, secret: SECRET, softwareVersion: '0' };
   let at = '2026-06-01T12:00:00.000Z';
   const now = () => at;
   const store = memoryStore(now);
@@ -54,6 +54,31 @@ const on = (day: string) => {
   const { startsAt, endsAt } = morningOf(day);
   return { start: startsAt, end: endsAt };
 };
+
+// RFC 3339, 4.3: Z says the instant, and nothing of the place. Sydney is 10 h ahead in July.
+describe('an Appointment of a server that keeps all times in UTC', () => {
+  it.each([
+    ['Australia/Sydney', '2026-07-15T08:00:00+10:00', FIRST],
+    ['UTC', '2026-07-14T22:00:00Z', '2026-07-14'],
+  ])('is on the day that it is at the unit: %s', async (timeZone, startsAt, day) => {
+    const { see, bookingIs } = await hospital({ ...DEFAULT_UNIT_SETTINGS, timeZone });
+    const start = '2026-07-14T22:00:00Z';
+    const end = '2026-07-14T22:30:00Z';
+    expect(await see('2026-06-02T09:30:00.000Z', { start, end })).toMatchObject({ learnt: 1 });
+    expect(await bookingIs()).toMatchObject({ startsAt, on: day });
+    expect(await see('2026-06-02T10:30:00.000Z', { start, end })).toMatchObject({ learnt: 0 });
+  });
+
+  it('has the day of its own offset where it says one', async () => {
+    const { see, bookingIs } = await hospital({
+      ...DEFAULT_UNIT_SETTINGS,
+      timeZone: 'Australia/Sydney',
+    });
+    const start = '2026-07-15T23:30:00-05:00';
+    await see('2026-06-02T09:30:00.000Z', { start, end: '2026-07-15T23:50:00-05:00' });
+    expect(await bookingIs()).toMatchObject({ startsAt: start, on: FIRST });
+  });
+});
 
 describe('what a scheduler told us is not undone by what the server shows of before', () => {
   it('is moved while our Appointment of before still stands there', async () => {

@@ -62,7 +62,9 @@ export const TASK_DAYS: Readonly<Record<Exclude<PlanTask, 'return-to-screening'>
   },
   'booking-check': {
     days: days(0, 0, 0),
-    look: 'Move or cancel the appointment: the plan does not ask for it on that day.',
+    look:
+      'Look at the appointment: the plan does not ask for it on that day. Move it or cancel it; ' +
+      'where the patient is late already, leave it and take an earlier place if there is one.',
     cites: [cite('esdPractice', 'an appointment is settled before its day', 'practice')],
   },
   'stricture-call': {
