@@ -1,5 +1,6 @@
 export { SENT_TYPES } from '../mapping/index.js';
 export type { MessageKind, SentKind } from '../record/index.js';
+export type { ServerAppointment } from './appointment-words.js';
 export { type TimeTold, tellTime } from './as-of.js';
 export { type AssessedRecord, assessRecord } from './assess-record.js';
 export type { BookingReceipt, KeptBooking } from './bookings.js';
@@ -19,11 +20,7 @@ export type { FeedText, FeedWish } from './feeds.js';
 export { fillFollowUps } from './fill-follow-ups.js';
 export type * from './follow-up-ports.js';
 export type * from './follow-ups.js';
-export {
-  type BookingsLearnt,
-  learnBookings,
-  type ServerAppointment,
-} from './learn-bookings.js';
+export { type BookingsLearnt, learnBookings } from './learn-bookings.js';
 export { listFollowUps, readFollowUp } from './list-follow-ups.js';
 export { caseIdOf, siteMarkOf } from './naming.js';
 export type * from './outcomes-service.js';
