@@ -12,7 +12,7 @@ export const FOLLOW_UP_DEFINITIONS: { readonly [State in keyof FollowUpCounts]: 
   overdue: `not done, and the window is over by ${LOST_AFTER_DAYS} days or less`,
   lost: `the patient could not be reached, or the window is over by more than ${LOST_AFTER_DAYS} days`,
   ended: 'not wanted any more: death, surgery or refusal came first',
-  notPlanned: 'no day is planned: pathology is not final, or nothing follows',
+  notPlanned: 'no day is planned: no verdict yet, or nothing follows',
 };
 
 /**

@@ -15,7 +15,9 @@ export interface SeriesRow {
   /** Rates of failure; the acceptable one is also the target of the simple form. */
   readonly aims: CusumAims;
   readonly cites: readonly ReturnType<typeof cite>[];
-  /** Whether a case failed; undefined: not told, or not asked of it. */
+  /** The outcome; a case of which it is not asked is neither on the curve nor missing. */
+  readonly of: keyof CaseInOrder['words'];
+  /** Whether a case failed; undefined: not told. */
   readonly hasFailed: (one: CaseInOrder) => boolean | undefined;
 }
 
@@ -29,27 +31,30 @@ export const EXPERT_SPEED = {
   cites: [LEVEL],
 } as const;
 
+/** A dissection that never began teaches nothing, and has no speed. */
+export const hasBegun = ({ words }: CaseInOrder): boolean => words.enBloc !== 'not-applicable';
+
 const isNo = (word: string): boolean | undefined =>
   word === 'yes' || word === 'no' ? word === 'no' : undefined;
 
 /** The curves. Aims can be chosen otherwise with each question. */
 export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
   'cusum-en-bloc': {
+    of: 'enBloc',
     title: 'En bloc resection',
     aims: { acceptable: 0.1, unacceptable: 0.2, ...RISKS },
-    cites: [
-      LEVEL,
-      cite('esdPractice', '10 and 20 %: endoscopic training, PMC6470078 fig. 3', 'published'),
-    ],
+    cites: [LEVEL, cite('endoscopyTraining', 'fig. 3: 10 and 20 %', 'published')],
     hasFailed: ({ words }) => isNo(words.enBloc),
   },
   'cusum-r0': {
+    of: 'r0',
     title: 'R0 resection',
     aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
     cites: [cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
     hasFailed: ({ words }) => isNo(words.r0),
   },
   'cusum-speed': {
+    of: 'enBloc',
     title: `Speed of ${EXPERT_SPEED_CM2_PER_H} cm2/h or more`,
     aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
     cites: [LEVEL, EIO, cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
@@ -57,12 +62,10 @@ export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
       speedCm2PerH === null ? undefined : speedCm2PerH < EXPERT_SPEED_CM2_PER_H,
   },
   'cusum-perforation': {
+    of: 'intraproceduralPerforation',
     title: 'Perforation during the procedure',
     aims: { acceptable: 0.05, unacceptable: 0.15, ...RISKS },
-    cites: [
-      LEVEL,
-      cite('esdPractice', '5 and 15 %: gastrostomy training, PMC4188705', 'published'),
-    ],
+    cites: [LEVEL, cite('gastrostomyTraining', '5 and 15 %', 'published')],
     hasFailed: ({ words }) => {
       const isFree = isNo(words.intraproceduralPerforation);
       return isFree === undefined ? undefined : !isFree;

@@ -27,7 +27,7 @@ export interface CusumSeries {
   readonly lowerLimit: number;
   readonly upperLimit: number;
   readonly points: readonly CusumPoint[];
-  /** Cases without an answer: not on the curve. */
+  /** Cases whose outcome nobody told: not on the curve. */
   readonly missing: number;
   readonly cites: readonly Citation[];
 }

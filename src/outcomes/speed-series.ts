@@ -2,7 +2,7 @@ import type { CaseInOrder } from './counts.js';
 import { SMALL_COUNTS } from './hidden-series.js';
 import type { SmallCellPolicy } from './question.js';
 import type { HiddenSeries, SpeedOfCase, SpeedSeries } from './series.js';
-import { EXPERT_SPEED } from './series.table.js';
+import { EXPERT_SPEED, hasBegun } from './series.table.js';
 
 /** More points cover each other. Common practice, no source. */
 const MOST_POINTS = 500;
@@ -20,7 +20,7 @@ export function speedSeries(
   { smallCells }: SmallCellPolicy,
 ): SpeedSeries | HiddenSeries {
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const begun = cases.filter(({ words }) => words.enBloc !== 'not-applicable');
+  const begun = cases.filter(hasBegun);
   const told = begun.flatMap(pointOf);
   const { cites, ...level } = EXPERT_SPEED;
   return {

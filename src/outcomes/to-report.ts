@@ -27,6 +27,8 @@ export interface Counted {
 const CAUTIONS: readonly string[] = [
   'Rates are not adjusted for how difficult the cases were: a difference is a question.',
   'Missing outcomes are in no rate; where they are many, the rate speaks of those who were reached.',
+  'An event is told sooner than its absence: where many are missing, rates of adverse outcomes are rather too high.',
+  'One finding against a cure is a "no", and a "yes" needs all findings: where many are missing, the rate of curative resections is rather too low.',
   'Cases whose days are not over are in no rate, whatever has happened.',
   'The numbers change while records come in: an answer of another day may differ.',
 ];

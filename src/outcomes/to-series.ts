@@ -10,7 +10,7 @@ import type { CaseInOrder } from './counts.js';
 import { SMALL_COUNTS } from './hidden-series.js';
 import type { SeriesName, SmallCellPolicy } from './question.js';
 import type { CusumSeries, HiddenSeries, LearningBlock, LearningCurve } from './series.js';
-import { SERIES, THRESHOLDS, type ThresholdRow } from './series.table.js';
+import { hasBegun, SERIES, THRESHOLDS, type ThresholdRow } from './series.table.js';
 import type { IndicatorWord } from './words.js';
 
 /**
@@ -29,8 +29,9 @@ export function cusumSeries(
   aims: CusumAims = SERIES[name].aims,
 ): CusumSeries | HiddenSeries {
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const { title, cites, hasFailed } = SERIES[name];
-  const told = cases.flatMap((one) => {
+  const { title, cites, of, hasFailed } = SERIES[name];
+  const asked = cases.filter(({ words }) => words[of] !== 'not-applicable');
+  const told = asked.flatMap((one) => {
     const failed = hasFailed(one);
     return failed === undefined ? [] : [{ on: one.on, failed }];
   });
@@ -49,7 +50,7 @@ export function cusumSeries(
       on: told[i]?.on ?? '',
       ...point,
     })),
-    missing: cases.length - told.length,
+    missing: asked.length - told.length,
     cites: [...CUSUM_CITES, ...cites],
   };
 }
@@ -59,7 +60,7 @@ export function cusumSeries(
  *
  * Source: each row of the table of thresholds.
  *
- * @param cases of one operator, in the order of resection
+ * @param cases of one operator, in the order of resection; one that never began is no case of it
  * @param blockSize cases of a block, 1 or more; the last one may be smaller
  * @throws InvariantError for a block of no size
  */
@@ -70,15 +71,16 @@ export function learningCurve(
 ): LearningCurve | HiddenSeries {
   invariant(Number.isSafeInteger(blockSize) && blockSize > 0, 'a block has a size');
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const count = Math.ceil(cases.length / blockSize);
+  const begun = cases.filter(hasBegun);
+  const count = Math.ceil(begun.length / blockSize);
   const blocks = Array.from({ length: count }, (_, i) =>
-    blockOf(cases.slice(i * blockSize, (i + 1) * blockSize), i * blockSize),
+    blockOf(begun.slice(i * blockSize, (i + 1) * blockSize), i * blockSize),
   );
   const full = blocks.filter(({ fromCase, toCase }) => toCase - fromCase + 1 === blockSize);
   return {
     kind: 'learning-curve',
     blockSize,
-    cases: cases.length,
+    cases: begun.length,
     blocks,
     thresholds: THRESHOLDS.map((row) => {
       const { of: _of, atLeast: _atLeast, ...threshold } = row;

@@ -73,7 +73,7 @@ function curve(series: OutcomeSeries, form: CusumForm): Markup {
     case 'funnel':
       return funnelChart({ id: 'funnel', title: 'Rates of groups by size', funnel: series });
     case 'speed':
-      return speedsOf(series, { id: 'speed', title: 'Speed against size' });
+      return speedsOf(series, 'speed');
     case 'hidden':
       return emptyFigure({ id: 'curve', title: 'Not shown' }, series.because);
     case 'learning-curve':

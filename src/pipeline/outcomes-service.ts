@@ -53,6 +53,8 @@ export interface OutcomesAtLarge {
   readonly unit: string;
   /** Calendar day. */
   readonly madeOn: string;
+  /** Rule set by which the unit judges curability, by organ. */
+  readonly curabilityRules: Readonly<Record<string, string>>;
   readonly outcomes: OutcomeReport;
   /** Years of the resection; empty where so fine a question would show small counts. */
   readonly periods: readonly PeriodOfCases[];

@@ -46,6 +46,7 @@ export async function readOutcomesAtLarge(
       title: 'Outcomes of endoscopic submucosal dissection',
       unit: deps.settings.unit.identifierBase,
       madeOn: query.asOf,
+      curabilityRules: deps.settings.unit.curabilityRules,
       outcomes,
       periods: await yearsOf(query, policy, counts),
       series: await curvesOf(outcomes, policy, counts),

@@ -141,6 +141,14 @@ export const BIBLIOGRAPHY = {
     citation: 'BMC Med Res Methodol 2012;12:98',
     about: 'control limits of funnel plots at low expected counts',
   },
+  endoscopyTraining: {
+    citation: 'PMC6470078; training in endoscopy',
+    about: 'rates of a sequential test of a learning curve',
+  },
+  gastrostomyTraining: {
+    citation: 'PMC4188705; training in gastrostomy',
+    about: 'rates of a sequential test of a learning curve',
+  },
   cusumPrograms: {
     citation:
       'Wald A. Ann Math Stat 1945;16:117-186, as two independent public programs for learning curves in procedures write it',

@@ -6,6 +6,7 @@ import {
   type IndicatorWord,
   learningCurve,
   type OutcomeQuery,
+  SERIES,
   type SmallCellPolicy,
   toFunnel,
   toReport,
@@ -47,6 +48,24 @@ describe('a cumulative sum of cases', () => {
         { number: 2, failed: true },
       ],
     });
+  });
+
+  it('does not miss the outcome of a case of which it is not asked', () => {
+    const never = caseOf('not-applicable');
+    const unread = { ...never, words: { ...never.words, r0: 'not-applicable' as const } };
+    const cases = [caseOf('yes', 9), unread];
+    expect(cusumSeries(cases, 'cusum-en-bloc', SHOW)).toMatchObject({ missing: 0 });
+    expect(cusumSeries(cases, 'cusum-speed', SHOW)).toMatchObject({ missing: 0 });
+    expect(cusumSeries(cases, 'cusum-r0', SHOW)).toMatchObject({ missing: 1 });
+  });
+
+  it('names a work for what is called published', () => {
+    const cites = Object.values(SERIES).flatMap((series) => series.cites);
+    const called = cites.filter(
+      ({ work, basis }) => work === 'esdPractice' && basis === 'published',
+    );
+    expect(cites.length).toBeGreaterThan(4);
+    expect(called).toEqual([]);
   });
 
   it('takes a speed below that of an expert, 9 cm2/h, as a failure', () => {
@@ -103,6 +122,12 @@ describe('a learning curve', () => {
     expect(reached('9 cm2/h')).toBe(20);
     expect(reached('17.9 cm2/h')).toBe(undefined);
     expect(reached('R0')).toBe(undefined);
+  });
+
+  it('does not count a dissection that never began', () => {
+    const [first, ...others] = cases;
+    const with1 = [...(first ? [first] : []), caseOf('not-applicable'), ...others];
+    expect(learningCurve(with1, SHOW, 10)).toEqual(learningCurve(cases, SHOW, 10));
   });
 
   it('refuses blocks of no size', () => {

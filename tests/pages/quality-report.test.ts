@@ -171,6 +171,25 @@ describe('the tables of a report', () => {
     expect(speed).toEqual(['all cases', '9.3', '7.0 to 12.1', 'cm²/h', '250', '13']);
   });
 
+  it('write units as people do', () => {
+    const [cell] = REPORT.outcomes.cells;
+    const quantity = { kind: 'quartiles', n: 9, missing: 0, q1: 5, median: 7, q3: 10 } as const;
+    const cells = (['speedCm2PerH', 'pathologyDays'] as const).map((id, i) => ({
+      ...{ stratum: {}, isRankable: true, indicators: cell?.indicators ?? [] },
+      quantities: [{ ...quantity, id, unit: ['cm2/h', 'd'][i] ?? '' }],
+    }));
+    const page = read(renderQualityReport({ ...REPORT, outcomes: { ...REPORT.outcomes, cells } }));
+    const told = page.named('td').map(words);
+    expect([told.includes('cm²/h'), told.includes('days')]).toEqual([true, true]);
+    expect([told.includes('cm2/h'), told.includes('d')]).toEqual([false, false]);
+  });
+
+  it('stand below the rule sets of curability', () => {
+    expect(named('dd').map(words)).toContain(
+      'stomach, rectum: set-a; colon: set-b, in the settings of the day of this report',
+    );
+  });
+
   it('tell where first checks stand', () => {
     const checks = rows('First check after the resection');
     expect(checks.slice(1).map(([, number]) => number)).toEqual([

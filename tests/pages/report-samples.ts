@@ -126,6 +126,7 @@ export const REPORT: QualityReport = {
   title: 'Quality report',
   unit: 'An invented unit',
   madeOn: '2026-04-02',
+  curabilityRules: { stomach: 'set-a', colon: 'set-b', rectum: 'set-a' },
   outcomes: OUTCOMES,
   periods: [
     { label: '2025', cell: WHOLE },
@@ -193,6 +194,7 @@ export const EMPTY_REPORT: QualityReport = {
   title: 'Quality report',
   unit: 'An invented unit',
   madeOn: '2026-04-02',
+  curabilityRules: { stomach: 'set-a', colon: 'set-b', rectum: 'set-a' },
   outcomes: {
     query: { ...QUERY, filters: {}, by: [], interval: 'clopper-pearson' },
     policy: { smallCells: 'hide', threshold: 5 },

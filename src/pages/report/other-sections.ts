@@ -49,10 +49,14 @@ function quantityCells(result: QuantityResult): Row['cells'] {
     case 'quartiles': {
       const { median, q1, q3, unit, n, missing } = result;
       const middle = `${fixedText(q1, 1)} to ${fixedText(q3, 1)}`;
-      return [fixedText(median, 1), middle, unit, String(n), String(missing)];
+      return [fixedText(median, 1), middle, unitText(unit), String(n), String(missing)];
     }
   }
 }
+
+/** A unit as people write it. */
+const unitText = (unit: string): string =>
+  unit === 'd' ? 'days' : unit.replace('cm2', 'cm²').replace('mm2', 'mm²');
 
 const QUANTITY_TITLES: { readonly [Q in QuantityId]: string } = {
   speedCm2PerH: 'Speed of the dissection',
@@ -85,7 +89,10 @@ const FOLLOW_UP_STATES: readonly (readonly [keyof FollowUpCounts, string])[] = [
   ['overdue', 'not done, its latest day is over'],
   ['lost', 'overdue by so long that nobody expects it any more'],
   ['ended', 'not wanted any more: death, surgery or refusal came first'],
-  ['notPlanned', 'no day is planned'],
+  [
+    'notPlanned',
+    'no day is planned: no verdict yet, or nothing follows; some were looked at anyway',
+  ],
 ];
 
 /** The curve of lesions without recurrence, or why there is none. */

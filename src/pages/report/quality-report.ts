@@ -18,6 +18,8 @@ export interface QualityReport {
   readonly unit: string;
   /** Calendar day on which the report was made. */
   readonly madeOn: string;
+  /** Rule set by which the unit judges curability, by organ. */
+  readonly curabilityRules: Readonly<Record<string, string>>;
   readonly outcomes: OutcomeReport;
   /** The same question asked for each period, in their order; empty: no charts over time. */
   readonly periods: readonly PeriodCell[];
@@ -84,7 +86,7 @@ const contents = (): Markup =>
     ),
   );
 
-function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
+function headOf({ title, unit, madeOn, curabilityRules, outcomes }: QualityReport): Markup {
   const { from, to, filters, by, asOf } = outcomes.query;
   const period = `${from ?? 'the first case'} to ${to ?? 'the last case'}, both included`;
   const facts: readonly (readonly [string, string])[] = [
@@ -93,6 +95,7 @@ function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
     ['Cases', stratumText(filters)],
     ['Groups', by.length === 0 ? 'none' : by.map(dimensionWords).join(' and ')],
     ['Judged as of', asOf],
+    ['Curability', `${rulesText(curabilityRules)}, in the settings of the day of this report`],
     ['Intervals', intervalText(outcomes)],
     ['Made on', madeOn],
   ];
@@ -106,6 +109,15 @@ function headOf({ title, unit, madeOn, outcomes }: QualityReport): Markup {
       ...facts.flatMap(([term, said]) => [element('dt', {}, term), element('dd', {}, said)]),
     ),
   );
+}
+
+/** `oesophagus, stomach: esge-esd-2022; colon: jsccr-2019`. */
+function rulesText(rules: QualityReport['curabilityRules']): string {
+  const organsBy = new Map<string, readonly string[]>();
+  for (const [organ, set] of Object.entries(rules)) {
+    organsBy.set(set, [...(organsBy.get(set) ?? []), organ]);
+  }
+  return [...organsBy].map(([set, organs]) => `${organs.join(', ')}: ${set}`).join('; ');
 }
 
 /** `sizeBand` as `size band`. */

@@ -59,7 +59,7 @@ function contentOf(
       return [element('figure', {}, funnelChart({ id, title, funnel: series, caption }))];
     }
     case 'speed':
-      return [element('figure', {}, speedsOf(series, { id, title }))];
+      return [element('figure', {}, speedsOf(series, id))];
     case 'learning-curve':
       return [learningTable(title, series), thresholdList(series)];
   }

@@ -7,10 +7,11 @@ import { citationText } from './sources.js';
 /** The speeds of single dissections by their size, told apart by organ. */
 export const speedsOf = (
   { points, told, missing, level, cites }: SpeedSeries,
-  about: ChartText,
+  id: ChartText['id'],
 ): Markup =>
   speedChart({
-    ...about,
+    id,
+    title: 'Speed of the dissection by the area of its specimen',
     points: points.map(({ organ, ...point }) => ({ ...point, group: organ })),
     told,
     missing,
