@@ -3,7 +3,6 @@ import { BEGINS } from './course.table.js';
 import { type DrawnLesion, type DrawnPatient, drawLesion, drawPatient } from './draw-lesion.js';
 import { type DrawnProcedure, drawProcedure } from './draw-procedure.js';
 import { type DrawnTissue, drawTissue } from './draw-tissue.js';
-import { caseName } from './identifiers.js';
 import { DAY_MS, MINUTE_MS, startOfDay } from './instants.js';
 import {
   CASES_OF_A_SET,
@@ -109,3 +108,7 @@ function drawTimes(inMs: number, { dissectionMin }: DrawnProcedure, chance: Chan
   const endMs = incisionMs + Math.round(dissectionMin * 60) * 1000;
   return { inMs, injectionMs, incisionMs, endMs, outMs: endMs + chance.whole(4, 30) * MINUTE_MS };
 }
+
+/** Seed and number, as every identifier of the case carries them. */
+export const caseName = (seed: number, index: number): string =>
+  `${seed}-${String(index).padStart(7, '0')}`;

@@ -23,10 +23,6 @@ const invented = (kind: keyof typeof KINDS, value: string): Identifier => ({
 export const unitName = ({ unit, set }: DrawnCase): string => `${unit.name}-${set}`;
 export const sourceOf = (drawn: DrawnCase): string => `invented-${unitName(drawn)}`;
 
-/** Seed and number, as every identifier of the case carries them. */
-export const caseName = (seed: number, index: number): string =>
-  `${seed}-${String(index).padStart(7, '0')}`;
-
 export const caseIdentifier = (name: string): Identifier => invented('case', `C-${name}`);
 export const patientOf = ({ name }: DrawnCase): Identifier => invented('patient', `P-${name}`);
 export const sessionOf = ({ name }: DrawnCase): Identifier => invented('session', `S-${name}`);

@@ -1,7 +1,8 @@
 import { caseIdOf, type PipelineSettings, takeIn } from '../../src/pipeline/index.js';
 import { type Database, knownCases, saveNewCases } from '../../src/store/index.js';
 import type { Wanted } from './drawn-case.js';
-import { caseIdentifier, caseName } from './identifiers.js';
+import { caseName } from './drawn-case.js';
+import { caseIdentifier } from './identifiers.js';
 import { syntheticCase } from './synthetic-case.js';
 
 /** Cases with these numbers, the last one excluded. */

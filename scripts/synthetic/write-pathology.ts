@@ -98,6 +98,7 @@ function findingsOf(drawn: DrawnCase): Findings {
     depth,
     ...(smDepthUm === undefined ? {} : { smDepthUm }),
     ...(isCarcinoma ? carcinomaOf(drawn) : {}),
+    ...ulcerOf(drawn),
     ...(isCarcinoma || histology === 'neuroendocrine-tumour' ? { ly: tissue.ly, v: tissue.v } : {}),
     ...marginsOf(drawn),
   };
@@ -126,15 +127,20 @@ function carcinomaOf({ lesion, tissue }: DrawnCase): Partial<Findings> {
   return {
     ...(differentiation === undefined ? {} : { differentiation }),
     ...(isGastric
-      ? {
-          gastricType: isKnown ? ('differentiated' as const) : ('undifferentiated' as const),
-          ulcer: tissue.ulcer ? ('UL1' as const) : ('UL0' as const),
-        }
+      ? { gastricType: isKnown ? ('differentiated' as const) : ('undifferentiated' as const) }
       : {}),
     ...(budding === undefined ? {} : { budding: { grade: budding } }),
     pT,
     tnmEdition: '8',
   };
+}
+
+/** Curability in the stomach asks for it, of a dysplasia too. */
+function ulcerOf({ lesion, tissue }: DrawnCase): Pick<Findings, 'ulcer'> {
+  const { histology, ulcer } = tissue;
+  const isAsked = histology === 'carcinoma' || histology.endsWith('-dysplasia');
+  if (lesion.tumour !== 'gastric' || !isAsked) return {};
+  return { ulcer: ulcer ? 'UL1' : 'UL0' };
 }
 
 /** UICC TNM, 8th edition, from memory: the mucosa of the bowel is pTis, its submucosa pT1. */
