@@ -222,6 +222,23 @@ describe(`what ${CASES} invented cases tell, against the tables`, () => {
     expect(chanceOfRate(alive, isTold, STATUS_TOLD.percent)).toBeGreaterThan(TOO_RARE);
   });
 
+  it('tells of most dysplasias of the stomach whether there is an ulcer, as of carcinomas', () => {
+    const findings = cases.flatMap(({ reports }) => {
+      const report = reports.findLast((each) => each.report.status === 'final');
+      return report?.findings?.tumour === 'gastric' ? [report.findings] : [];
+    });
+    const toldOf = (word: string) => {
+      const some = findings.filter(({ histology }) => histology?.endsWith(word));
+      return { of: some.length, told: some.filter(({ ulcer }) => ulcer !== undefined).length };
+    };
+    for (const { of, told } of [toldOf('-dysplasia'), toldOf('carcinoma')]) {
+      expect(of).toBeGreaterThan(50);
+      expect(told / of).toBeGreaterThan(0.75);
+      expect(told).toBeLessThan(of);
+    }
+    expect(toldOf('-tumour').told).toBe(0);
+  });
+
   it('follows patients up, loses some, and finds neoplasia at some scars', () => {
     const kinds = new Set(settled.flatMap(({ events }) => events.map(({ kind }) => kind)));
     for (const kind of [
