@@ -204,6 +204,29 @@ describe('the tables of a report', () => {
   });
 });
 
+describe('what a report says of itself', () => {
+  const textOf = (report: typeof REPORT) =>
+    read(renderQualityReport(report)).named('li', 'p').map(words);
+
+  it('counts what is not shown, and says nothing where all is', () => {
+    const notShown = (report: typeof REPORT) =>
+      textOf(report).filter((text) => /not shown: small numbers\.$/.test(text));
+    expect(notShown(REPORT).filter((text) => /^\d+ results? of/.test(text))).toHaveLength(1);
+    expect(notShown(EMPTY_REPORT).filter((text) => /^\d+ results? of/.test(text))).toEqual([]);
+  });
+
+  it('does not say that restricted cases are left out, for no message can restrict one', () => {
+    expect(textOf(REPORT).filter((text) => /restrict/.test(text))).toEqual([]);
+    expect(textOf(REPORT)).toContain('Cases that were withdrawn are in no count.');
+  });
+
+  it('names the works of its intervals', () => {
+    const [said] = textOf(REPORT).filter((text) => text.startsWith('Intervals and curve: '));
+    expect(said).toMatch(/\[\d+\]/);
+    expect(textOf(EMPTY_REPORT).some((text) => text.startsWith('Intervals and curve'))).toBe(false);
+  });
+});
+
 describe('texts in a report that would do harm', () => {
   const harmful = REPORT.outcomes.definitions.map((definition) => ({ ...definition, title: HARM }));
   const { named, elements, errors } = read(

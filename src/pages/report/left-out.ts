@@ -18,8 +18,10 @@ export function leftOutList({ outcomes, periods, series }: Shown): Markup {
     .filter(({ kind }) => kind === 'suppressed').length;
   const all = outcomes.cells.find(({ stratum }) => Object.keys(stratum).length === 0);
   const sentences = [
-    'Cases that were withdrawn, and cases that their source restricts, are in no count.',
-    `${counted(hidden, 'result')} of tables and charts not shown, for the sake of small numbers.`,
+    'Cases that were withdrawn are in no count.',
+    ...(hidden === 0
+      ? []
+      : [`${counted(hidden, 'result')} of tables and charts not shown: small numbers.`]),
     ...(all?.indicators ?? []).flatMap((result) => notCounted(result, outcomes)),
     ...series.flatMap(({ title, series }) =>
       series.kind === 'hidden' ? [`Curve: ${title}.`] : [],

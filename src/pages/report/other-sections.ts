@@ -110,4 +110,5 @@ export const recurrenceChart = (curves: readonly SurvivalCurve[]): Markup =>
     title: 'Lesions without neoplasia at the scar',
     upTitle: 'Percentage without neoplasia at the scar',
     curves: curves.map((curve) => ({ label: 'all lesions with a check', curve })),
+    caption: ['A recurrence is dated to the check that found it, so the curve falls late.'],
   });

@@ -33,12 +33,13 @@ export interface QualityReport {
 export function renderQualityReport(report: QualityReport): string {
   const { outcomes } = report;
   const { definitions } = outcomes;
-  const sources = sourcesOf(
-    definitions.flatMap(({ cites, benchmarks }) => [
+  const sources = sourcesOf([
+    ...definitions.flatMap(({ cites, benchmarks }) => [
       ...cites,
       ...benchmarks.flatMap((benchmark) => benchmark.cites),
     ]),
-  );
+    ...outcomes.sources,
+  ]);
   return documentOf(report.title, [
     headOf(report),
     contents(),
@@ -52,7 +53,12 @@ export function renderQualityReport(report: QualityReport): string {
     part('follow-up', [followUpTable(outcomes.followUp), recurrenceFigure(outcomes)]),
     part('curves', curves(report)),
     part('left-out', [leftOutList(report)]),
-    part('definitions', [definitionsTable(definitions, sources)]),
+    part('definitions', [
+      definitionsTable(definitions, sources),
+      ...(outcomes.sources.length === 0
+        ? []
+        : [element('p', {}, 'Intervals and curve: ', ...sources.mention(outcomes.sources), '.')]),
+    ]),
     part('sources', [sources.list]),
   ]);
 }
