@@ -37,8 +37,7 @@ function curve(
   lesions: number,
   isCoarsened: boolean,
 ): SurvivalCurve {
-  const events = points.reduce((sum, point) => sum + point.events, 0);
-  return { lesions, events, level: LEVEL, points, isCoarsened };
+  return { lesions, events: eventsIn(points), level: LEVEL, points, isCoarsened };
 }
 
 function toPoints(steps: readonly SurvivalStep[], lesions: number): readonly SurvivalPoint[] {
@@ -73,5 +72,20 @@ function coarsened(points: readonly SurvivalPoint[], threshold: number): readonl
     });
     [events, censored] = [0, 0];
   }
-  return shown;
+  return withoutSmallRest(shown, eventsIn(points), threshold);
 }
+
+/** All events are told elsewhere: those after the last point must not be few either. */
+function withoutSmallRest(
+  shown: readonly SurvivalPoint[],
+  all: number,
+  threshold: number,
+): readonly SurvivalPoint[] {
+  const rest = all - eventsIn(shown);
+  if (rest === 0 || rest >= threshold) return shown;
+  const last = shown.findLastIndex(({ events }) => events > 0);
+  return last === -1 ? shown : shown.slice(0, last);
+}
+
+const eventsIn = (points: readonly SurvivalPoint[]): number =>
+  points.reduce((sum, { events }) => sum + events, 0);

@@ -158,7 +158,8 @@ function described(curves: Curves): string {
       last === undefined
         ? ''
         : `; at ${Math.round(last.months)} months ${percentText(last.survival)} (${rangeText(last)})`;
-    return `${label}: ${counted(curve.lesions, 'lesion')}, ${counted(curve.events, 'event')}${end}.`;
+    const events = `${counted(curve.events, 'event')}${curve.isCoarsened ? ' shown' : ''}`;
+    return `${label}: ${counted(curve.lesions, 'lesion')}, ${events}${end}.`;
   });
   return `Share of lesions without the event over time. ${each.join(' ')}`;
 }

@@ -69,6 +69,29 @@ describe('the curve of recurrence where small counts are hidden', () => {
     );
   });
 
+  it('leaves none or not a few events after its end, for the number of all is told too', () => {
+    let cut = 0;
+    fc.assert(
+      fc.property(watched, (lesions) => {
+        const all = lesions.filter(({ recurred }) => recurred).length;
+        const rest = all - (curveOf(lesions, HIDE)?.events ?? 0);
+        // Fewer than 5 in all are not told elsewhere, and none of them is shown.
+        expect(rest === 0 || rest >= 5 || rest === all).toBe(true);
+        if (rest >= 5 && rest < all) cut += 1;
+      }),
+    );
+    expect(cut).toBeGreaterThan(0);
+  });
+
+  it('gives up a step of 5 events where 3 would be left', () => {
+    const at = (days: number, recurred: boolean, lesions: number) => ({ days, recurred, lesions });
+    const steps = [at(100, true, 5), at(200, true, 5), at(300, true, 3), at(400, false, 50)];
+    const hidden = curveOf(steps, HIDE);
+    expect(hidden?.points.map(({ events }) => events)).toEqual([0, 5]);
+    const even = steps.map((step) => (step.days === 300 ? at(300, true, 5) : step));
+    expect(curveOf(even, HIDE)?.points.map(({ events }) => events)).toEqual([0, 5, 5, 5]);
+  });
+
   it('would show single events otherwise', () => {
     const events = curveOf(REMISSION, SHOW)?.points.map((point) => point.events) ?? [];
     expect(events).toContain(1);
