@@ -6,24 +6,31 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 // What these test reads no clock and no zone (the tidy test holds the pure folders to that; the last
-// three are about processes), and takes its time: once for all zones, in the first.
+// five are about processes and the form of the database), and takes its time: once for all zones, in the first.
 const ZONELESS = [
   'tests/assessment/classifications/**',
   'tests/assessment/curability/**',
   'tests/capacity/**',
-  'tests/conformance/peers.test.ts',
+  'tests/conformance/**',
   'tests/mapping/*graph.test.ts',
   'tests/mapping/*values.test.ts',
   'tests/mapping/pathology-verdicts.test.ts',
+  'tests/measure/**',
+  'tests/outcomes/**',
+  'tests/pages/**',
   'tests/planted/**',
   'tests/rules/**',
   'tests/sandbox/example-records.test.ts',
   'tests/statistics/**',
   'tests/synthetic/distributions.test.ts',
   'tests/synthetic/goodness-of-fit.test.ts',
+  'tests/synthetic/load.test.ts',
   'tests/synthetic/program.test.ts',
   'tests/terminology/**',
+  'tests/views/**',
   'tests/cli/program.test.ts',
+  'tests/cli/serve.test.ts',
+  'tests/store/migrate.test.ts',
   'tests/store/own-postgres.test.ts',
   'tests/whole/two-services.test.ts',
 ];
