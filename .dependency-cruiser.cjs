@@ -10,7 +10,7 @@ const MAY_IMPORT = {
   surveillance: ['kernel', 'references', 'rules', 'contract', 'assessment'],
   capacity: ['kernel'],
   calendar: ['kernel'],
-  outcomes: ['kernel', 'references', 'statistics'],
+  outcomes: ['kernel', 'references', 'contract', 'statistics'],
   pages: ['kernel', 'references', 'outcomes', 'measure'],
   measure: ['kernel', 'terminology', 'outcomes'],
   views: ['kernel'],

@@ -45,10 +45,12 @@ function listed(followUps: readonly ScheduledFollowUp[]): string {
   return [...shown, ...(more > 0 ? [`    ... and ${more} more`] : [])].join('\n');
 }
 
+/** Those with a time; what is only proposed has none. */
 async function appointments(fhirBase: string): Promise<readonly Appointment[]> {
   const response = await fetch(`${fhirBase}/Appointment?_sort=date`);
   const found = (await response.json()) as Bundle<Appointment>;
-  return (found.entry ?? []).flatMap(({ resource }) => resource ?? []);
+  const all = (found.entry ?? []).flatMap(({ resource }) => resource ?? []);
+  return all.filter(({ start }) => start !== undefined);
 }
 
 /** The beginning of a calendar, and the last event that is booked. */

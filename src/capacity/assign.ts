@@ -1,4 +1,4 @@
-import { daysBetween } from '../kernel/index.js';
+import { compareTexts, daysBetween } from '../kernel/index.js';
 import { cheapestPlaces, NO_PLACE, type Seeker } from './cheapest-places.js';
 import { checkItems, checkSessions, type OpenItem, type Route, type Session } from './demand.js';
 import { type Openings, openFor, toOpenings } from './openings.js';
@@ -58,13 +58,11 @@ export function assignPlaces(items: readonly OpenItem[], sessions: readonly Sess
 function byUrgencyThenWindow(a: OpenItem, b: OpenItem): number {
   return (
     URGENCY_WEIGHTS[b.urgency] - URGENCY_WEIGHTS[a.urgency] ||
-    compare(a.latestOn, b.latestOn) ||
-    compare(a.targetOn, b.targetOn) ||
-    compare(a.key, b.key)
+    compareTexts(a.latestOn, b.latestOn) ||
+    compareTexts(a.targetOn, b.targetOn) ||
+    compareTexts(a.key, b.key)
   );
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /**
  * Going without costs more, for each unit of weight, than all deviations together, so no day saved
@@ -106,7 +104,7 @@ function report(
     placed.push({ key, on: opening.on, route: opening.route });
     weightedDays += URGENCY_WEIGHTS[urgency] * Math.abs(daysBetween(opening.on, targetOn));
   }
-  placed.sort((a, b) => compare(a.on, b.on) || compare(a.key, b.key));
-  unplaced.sort((a, b) => compare(a.targetOn, b.targetOn) || compare(a.key, b.key));
+  placed.sort((a, b) => compareTexts(a.on, b.on) || compareTexts(a.key, b.key));
+  unplaced.sort((a, b) => compareTexts(a.targetOn, b.targetOn) || compareTexts(a.key, b.key));
   return { placed, unplaced, shortfall: shortfallOf(unplaced), weightedDays };
 }

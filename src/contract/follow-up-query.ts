@@ -20,7 +20,7 @@ const DUE = ['overdue', 'unbooked-soon'] as const;
 const MOST = 500;
 const DEFAULT_LIMIT = 100;
 /** Days ahead that `due=unbooked-soon` looks. Source: project definition. */
-const DEFAULT_WITHIN_DAYS = 28;
+export const DEFAULT_WITHIN_DAYS = 28;
 const MOST_WITHIN_DAYS = 366;
 
 const token = (from: string) =>

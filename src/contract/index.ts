@@ -37,7 +37,11 @@ export { type ExaminationMessage, parseExamination } from './examination/parse-e
 export { ROUTE_ORGANS, type Route } from './examination/words.table.js';
 export { type FeedRequestFields, parseFeedRequest } from './feed-request.js';
 export { WEEKDAYS, type Weekday } from './follow-up-choices.table.js';
-export { type FollowUpQueryFields, parseFollowUpQuery } from './follow-up-query.js';
+export {
+  DEFAULT_WITHIN_DAYS,
+  type FollowUpQueryFields,
+  parseFollowUpQuery,
+} from './follow-up-query.js';
 export {
   parseKeyList,
   ROLES,

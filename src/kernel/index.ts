@@ -19,6 +19,7 @@ export {
   utcToTheSecond,
 } from './instant.js';
 export { InvariantError, invariant } from './invariant.js';
+export { compareTexts, earlierOf, laterOf } from './order.js';
 export { type Checked, failed, type Problem, passed } from './problem.js';
 export { fixedText, roundTo, trimmedText } from './rounding.js';
 export { StoreUnavailable } from './unavailable.js';

@@ -1,3 +1,4 @@
+import { laterOf } from '../kernel/index.js';
 import { daysFor, type PlanItem, type Window } from '../surveillance/index.js';
 
 /** @returns the day of an appointment from a day on; one that is over holds nothing */
@@ -17,10 +18,8 @@ export function daysOfVisit(item: PlanItem, day: string): Window | undefined {
   const days = daysFor(item);
   if (days === undefined) return undefined;
   return {
-    earliest: later(days.earliest, day),
-    target: later(days.target, day),
-    latest: later(days.latest, day),
+    earliest: laterOf(days.earliest, day),
+    target: laterOf(days.target, day),
+    latest: laterOf(days.latest, day),
   };
 }
-
-const later = (a: string, b: string): string => (a < b ? b : a);

@@ -1,3 +1,4 @@
+import { DEFAULT_WITHIN_DAYS } from '../contract/index.js';
 import { addDays, type Problem } from '../kernel/index.js';
 import { readPlace, readPoint, writePlace, writePoint } from './follow-up-cursor.js';
 import type { FollowUpListing, FollowUpStore, Place, StoredFollowUp } from './follow-up-ports.js';
@@ -14,8 +15,6 @@ export interface FollowUpDeps extends DayDeps {
 const TO_COME = ['provisional', 'open', 'to-confirm'] as const;
 /** An appointment that no plan asks for any more is one until somebody cancels it. */
 const BOOKED = [...TO_COME, 'superseded', 'revoked'] as const;
-
-const DEFAULT_WITHIN_DAYS = 28;
 
 /** Follow-ups by target day and id, or what has changed since a cursor. Today is the day in UTC. */
 export async function listFollowUps(

@@ -1,3 +1,4 @@
+import { compareTexts } from '../kernel/index.js';
 import type { PlanItem } from '../surveillance/index.js';
 import type { CaseFacts } from './case-facts.js';
 import type { Assessed } from './view.js';
@@ -42,7 +43,7 @@ function firstCheck({ plan }: Assessed): PlanItem | undefined {
         due !== undefined &&
         rule !== 'timed-items',
     )
-    .toSorted((a, b) => compare(a.due?.target ?? '', b.due?.target ?? ''))[0];
+    .toSorted((a, b) => compareTexts(a.due?.target ?? '', b.due?.target ?? ''))[0];
 }
 
 function stateOf(first: PlanItem | undefined): CaseFacts['firstCheckState'] {
@@ -81,7 +82,6 @@ const aliveOn = ({ events, examinations }: Assessed): readonly string[] => [
   ...events.flatMap(({ fields: { status } }) => (status === undefined ? [] : [status.untilOn])),
 ];
 
-const compare = (a: string, b: string): number => (a < b ? -1 : Number(a > b));
-const sorted = (days: readonly string[]): readonly string[] => days.toSorted(compare);
+const sorted = (days: readonly string[]): readonly string[] => days.toSorted(compareTexts);
 const earliest = (days: readonly string[]): string | null => sorted(days)[0] ?? null;
 const latest = (days: readonly string[]): string | null => sorted(days).at(-1) ?? null;

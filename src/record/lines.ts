@@ -1,4 +1,4 @@
-import { compareInstants } from '../kernel/index.js';
+import { compareInstants, compareTexts } from '../kernel/index.js';
 import { type BookingMessage, MESSAGE_KINDS, naturalKeyOf, type RecordMessage } from './message.js';
 
 /** Name of the line of revisions that a message belongs to; no two sources share a line. */
@@ -55,5 +55,3 @@ interface Said {
   readonly booking: BookingMessage;
   readonly at: string;
 }
-
-const compareTexts = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);

@@ -1,5 +1,5 @@
 import type { Identifier, Route } from '../contract/index.js';
-import { invariant } from '../kernel/index.js';
+import { compareTexts, earlierOf, invariant, laterOf } from '../kernel/index.js';
 import type { Window } from './plan/follow-up-plan.js';
 
 /** An open examination of a plan, as far as a visit needs it. */
@@ -57,16 +57,14 @@ export function visitsOf(items: readonly VisitItem[]): readonly Visit[] {
   return [...groups.values()].flat().sort(byTargetOfVisit);
 }
 
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-
 /** Ids decide last, so that the order is the same whatever order came in. */
 const byTarget = (a: VisitItem, b: VisitItem): number =>
-  compare(a.window.target, b.window.target) ||
-  compare(a.window.latest, b.window.latest) ||
-  compare(a.id, b.id);
+  compareTexts(a.window.target, b.window.target) ||
+  compareTexts(a.window.latest, b.window.latest) ||
+  compareTexts(a.id, b.id);
 
 const byTargetOfVisit = (a: Visit, b: Visit): number =>
-  compare(a.window.target, b.window.target) || compare(a.ids[0] ?? '', b.ids[0] ?? '');
+  compareTexts(a.window.target, b.window.target) || compareTexts(a.ids[0] ?? '', b.ids[0] ?? '');
 
 const haveDayInCommon = (a: Window, b: Window): boolean =>
   a.earliest <= b.latest && b.earliest <= a.latest;
@@ -81,9 +79,9 @@ const opened = ({ id, patient, route, window, urgency }: VisitItem): Visit => ({
 
 /** Items join by target, so the first target is the earliest, and only ever moves later. */
 function withItem(visit: Visit, { id, window, urgency }: VisitItem): Visit {
-  const earliest = later(visit.window.earliest, window.earliest);
-  const latest = earlier(visit.window.latest, window.latest);
-  const target = earlier(later(visit.window.target, earliest), latest);
+  const earliest = laterOf(visit.window.earliest, window.earliest);
+  const latest = earlierOf(visit.window.latest, window.latest);
+  const target = earlierOf(laterOf(visit.window.target, earliest), latest);
   return {
     ...visit,
     ids: [...visit.ids, id],
@@ -91,6 +89,3 @@ function withItem(visit: Visit, { id, window, urgency }: VisitItem): Visit {
     urgency: urgency === 'urgent' ? urgency : visit.urgency,
   };
 }
-
-const later = (a: string, b: string): string => (a < b ? b : a);
-const earlier = (a: string, b: string): string => (a < b ? a : b);

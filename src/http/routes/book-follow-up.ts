@@ -2,6 +2,7 @@ import type { BookingReceipt } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 import { idOf, NO_SUCH_FOLLOW_UP } from './follow-up-id.js';
+import { notKept } from './not-kept.js';
 
 /** Takes what a scheduler says of an appointment: 202 when it is kept for good, 200 when it was. */
 export const bookFollowUp: Route = {
@@ -33,23 +34,9 @@ type NotKept = Exclude<BookingReceipt, { readonly kind: 'accepted' | 'repeated' 
 function refusalOf(receipt: NotKept): Refusal {
   switch (receipt.kind) {
     case 'unreadable':
-      return {
-        problem: 'unreadable-body',
-        detail: 'Nothing was stored.',
-        errors: receipt.problems,
-      };
     case 'invalid':
-      return {
-        problem: 'invalid-message',
-        detail: 'Nothing was stored. Each entry of errors names one place to correct.',
-        errors: receipt.problems,
-      };
     case 'conflict':
-      return {
-        problem: 'conflict',
-        detail: receipt.problem.message,
-        errors: [receipt.problem],
-      };
+      return notKept(receipt);
     case 'not-found':
       return NO_SUCH_FOLLOW_UP;
   }

@@ -2,6 +2,7 @@ import type { Receipt, SentKind } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 import type { Reply } from '../send.js';
+import { notKept } from './not-kept.js';
 
 /** Takes a message: 202 when it is kept for good, 200 when it was kept before. */
 export const receiveMessage = (kind: SentKind, path: string): Route => ({
@@ -36,23 +37,9 @@ const keptReply = ({ kind, receipt, view }: Kept): Reply => ({
 function refusalOf(receipt: NotKept): Refusal {
   switch (receipt.kind) {
     case 'unreadable':
-      return {
-        problem: 'unreadable-body',
-        detail: 'Nothing was stored.',
-        errors: receipt.problems,
-      };
     case 'invalid':
-      return {
-        problem: 'invalid-message',
-        detail: 'Nothing was stored. Each entry of errors names one place to correct.',
-        errors: receipt.problems,
-      };
     case 'conflict':
-      return {
-        problem: 'conflict',
-        detail: receipt.problem.message,
-        errors: [receipt.problem],
-      };
+      return notKept(receipt);
     case 'forbidden':
       return {
         problem: 'source-mismatch',

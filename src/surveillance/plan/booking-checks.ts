@@ -1,5 +1,5 @@
 import type { UnitSettings } from '../../contract/index.js';
-import { addDays } from '../../kernel/index.js';
+import { addDays, laterOf } from '../../kernel/index.js';
 import { mismatchOf, wordsByItem } from './booked-items.js';
 import { type BookingCourse, bookingCourse } from './booking-of.js';
 import { offClosedDays } from './closed-days.js';
@@ -87,16 +87,14 @@ export const bookingFits = (items: readonly PlanItem[], key: string): boolean =>
 function daysToSettle(from: string, bookedOn: string, { room, due }: PlanItem): Window {
   const last = (room ?? due)?.latest ?? bookedOn;
   const soon = addDays(from, SETTLED_DAYS_BEFORE);
-  const inTime = addDays(later(last, soon), 1);
+  const inTime = addDays(laterOf(last, soon), 1);
   const end = last < bookedOn && inTime < bookedOn ? inTime : bookedOn;
   return {
     earliest: from,
-    target: later(addDays(end, -SETTLED_DAYS_BEFORE), from),
-    latest: later(addDays(end, -1), from),
+    target: laterOf(addDays(end, -SETTLED_DAYS_BEFORE), from),
+    latest: laterOf(addDays(end, -1), from),
   };
 }
-
-const later = (a: string, b: string): string => (a < b ? b : a);
 
 const answered = (task: PlanItem, { id, on }: ExaminationFacts): PlanItem => ({
   ...task,

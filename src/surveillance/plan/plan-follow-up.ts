@@ -1,4 +1,5 @@
 import type { UnitSettings } from '../../contract/index.js';
+import { compareTexts } from '../../kernel/index.js';
 import { bookedItems } from './booked-items.js';
 import { bookingChecks } from './booking-checks.js';
 import { offClosedDays } from './closed-days.js';
@@ -48,7 +49,7 @@ export function planFollowUp(
 function distinct(facts: readonly PlanFacts[]): readonly PlanFacts[] {
   const ordered = facts.map(inOrder);
   const byContent = new Map(ordered.map((each) => [JSON.stringify(each), each] as const));
-  return [...byContent].sort(([a], [b]) => compare(a, b)).map(([, each]) => each);
+  return [...byContent].sort(([a], [b]) => compareTexts(a, b)).map(([, each]) => each);
 }
 
 const planOf = (facts: PlanFacts, unit: UnitSettings): EarlierPlan => ({
@@ -86,13 +87,11 @@ function itemsOf(facts: PlanFacts, unit: UnitSettings): readonly PlanItem[] {
 
 function inOrder(facts: PlanFacts): PlanFacts {
   const byTime = (a: ExaminationFacts, b: ExaminationFacts) =>
-    compare(`${a.on}|${textOf(a.id)}`, `${b.on}|${textOf(b.id)}`);
+    compareTexts(`${a.on}|${textOf(a.id)}`, `${b.on}|${textOf(b.id)}`);
   return { ...facts, examinations: [...facts.examinations].sort(byTime) };
 }
 
 const byDate = (a: PlanItem, b: PlanItem): number =>
-  compare(`${a.due?.earliest ?? '~'}|${a.key}`, `${b.due?.earliest ?? '~'}|${b.key}`);
-
-const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
+  compareTexts(`${a.due?.earliest ?? '~'}|${a.key}`, `${b.due?.earliest ?? '~'}|${b.key}`);
 
 const textOf = ({ system, value }: ExaminationFacts['id']): string => `${system}|${value}`;

@@ -1,4 +1,5 @@
 import type { UnitSettings } from '../../contract/index.js';
+import { compareTexts } from '../../kernel/index.js';
 import { BACKGROUND_MUCOSA } from '../background-mucosa.table.js';
 import type { PlanItem } from './follow-up-plan.js';
 import { isToCome, revoked, taskItem, toConfirm } from './item.js';
@@ -77,13 +78,12 @@ function provisional(
     return item?.due === undefined || item.kind === 'task' ? [] : [{ track, due: item.due }];
   });
   const [first] = firsts.sort(
-    (a, b) => compare(a.due.target, b.due.target) || compare(a.due.earliest, b.due.earliest),
+    (a, b) =>
+      compareTexts(a.due.target, b.due.target) || compareTexts(a.due.earliest, b.due.earliest),
   );
   if (first === undefined) return [];
   return [{ ...first.track, named: 'provisional', state: 'provisional', reasons }];
 }
-
-const compare = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
 
 const asProvisional = (track: Track): Track => ({
   ...track,
