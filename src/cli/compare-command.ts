@@ -101,7 +101,7 @@ async function written(comparison: Comparison, form: Form): Promise<string> {
     case 'csv':
       return compareAsCsv(comparison);
     case 'html':
-      return (await import('../pages/index.js')).renderComparison(comparison);
+      return (await import('../pages/index.js')).renderComparison(comparison).html;
     case 'svg': {
       const { comparisonChart } = await import('../pages/index.js');
       return comparison.indicators.map((one) => `${comparisonChart(one).markup}\n`).join('');

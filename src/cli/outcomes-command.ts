@@ -61,7 +61,7 @@ async function report(args: readonly string[], world: World, work: Work): Promis
   return work.outcomes(async (service) => {
     const found = await service.readOutcomesAtLarge(question);
     if (found.kind === 'invalid') return refuse(found.problems, world);
-    world.out(renderQualityReport(found.report));
+    world.out(renderQualityReport(found.report).html);
     return 0;
   });
 }

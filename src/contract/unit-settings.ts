@@ -55,6 +55,10 @@ const followUpRules = z
   .default(DEFAULT_FOLLOW_UP_RULES)
   .describe('rule set of follow-up, by organ; Barrett mucosa has one of its own');
 
+/** One line of printable text without blanks at its ends. */
+const NAME =
+  /^[\p{L}\p{N}\p{P}\p{S}]([\p{L}\p{M}\p{N}\p{P}\p{S} ]{0,98}[\p{L}\p{M}\p{N}\p{P}\p{S}])?$/u;
+
 /** Room for ten years of single days. */
 const MOST_CLOSED_DAYS = 3700;
 const daysOf = (what: string) => listOf(date, MOST_CLOSED_DAYS, 'days').default([]).describe(what);
@@ -65,12 +69,19 @@ const checksOff = listOf(oneOf(REVIEW_CHECKS), REVIEW_CHECKS.length, 'ids of che
   .default([])
   .describe('checks of the case review that this unit does not want to read');
 
+const unitName = z
+  .string()
+  .regex(NAME)
+  .meta({ title: '1 to 100 printable characters without blanks at the ends' })
+  .describe('what people call the unit, for the head of its reports; never a person');
+
 /** What an endoscopy unit decides for itself, kept in one versioned file. */
 export const unitSettingsSchema = z.strictObject({
   schema: z.literal('unit-settings/1'),
   version: wholeIn({ from: 1, to: 1_000_000 }).describe(
     'rises with every change; kept with each record version',
   ),
+  name: unitName.optional(),
   identifierBase: uri
     .refine((text) => !text.endsWith('/'), 'This URI ends in a slash.')
     .meta({ title: 'an absolute URI without a slash at its end' })
@@ -125,6 +136,8 @@ export const unitSettingsSchema = z.strictObject({
 export interface UnitSettings {
   readonly schema: 'unit-settings/1';
   readonly version: number;
+  /** What people call the unit. */
+  readonly name?: string | undefined;
   readonly identifierBase: string;
   readonly licences: { readonly snomedCt: boolean };
   readonly endoscopyReport: 'wait' | 'sign-at-once';

@@ -41,18 +41,22 @@ export interface Figure {
   readonly notes?: readonly string[];
 }
 
-const WIDTH = 720;
-const MARGIN = 14;
-const LEFT = 74;
-const RIGHT = 606;
+/** Half the width of a printed page, where the smallest letters are still about 6 pt high. */
+const WIDTH = 500;
+const MARGIN = 10;
+const LEFT = 58;
+const RIGHT = 396;
 /** Width of the rectangle between the axes. */
 export const PLOT_WIDTH = RIGHT - LEFT;
-const PLOT_HEIGHT = 264;
-const TITLE = 17;
-const SMALL = 12;
+const PLOT_HEIGHT = 190;
+const TITLE = 15;
+const TITLE_ROW = 19;
+const SMALL = 11.5;
+const SMALL_ROW = 14.5;
+const EMPTY_HEIGHT = 90;
 
 /** Where the labels beside the plot begin, and how wide they may be. */
-export const BESIDE = { left: RIGHT + 8, width: WIDTH - RIGHT - 14 } as const;
+export const BESIDE = { left: RIGHT + 8, width: WIDTH - RIGHT - 12 } as const;
 
 /**
  * One chart as SVG that stands alone or in a page: title and description for screen readers,
@@ -63,7 +67,7 @@ export const BESIDE = { left: RIGHT + 8, width: WIDTH - RIGHT - 14 } as const;
 export function figure(about: ChartText, drawn: Figure): Markup {
   invariant(/^[a-z][a-z0-9-]*$/.test(about.id), 'an id is lower-case letters, digits and hyphens');
   const titles = wrapInto(2, about.title, WIDTH - 2 * MARGIN, TITLE);
-  const top = 42 + titles.length * 22;
+  const top = 34 + titles.length * TITLE_ROW;
   const plot = { left: LEFT, right: RIGHT, top, bottom: top + PLOT_HEIGHT };
   const acrossAt = plot.bottom + 22 + (drawn.labelRoom ?? ROW);
   const belowAt = acrossAt + 14;
@@ -74,10 +78,8 @@ export function figure(about: ChartText, drawn: Figure): Markup {
   });
   const caption = captionOf([...(drawn.notes ?? []), ...(about.caption ?? [])], legend.bottom);
   return framed(about, drawn.description, caption.bottom + MARGIN, [
-    ...titles.map((line, i) =>
-      text({ x: MARGIN, y: 26 + i * 22 }, line, { size: TITLE, bold: true }),
-    ),
-    text({ x: MARGIN, y: top - 16 }, drawn.upTitle, { colour: SECOND_INK }),
+    titled(titles),
+    text({ x: MARGIN, y: top - 13 }, drawn.upTitle, { colour: SECOND_INK }),
     ...drawn.body(plot),
     text({ x: (LEFT + RIGHT) / 2, y: acrossAt }, drawn.acrossTitle, {
       anchor: 'middle',
@@ -92,26 +94,34 @@ export function figure(about: ChartText, drawn: Figure): Markup {
 /** A chart without data, which says so. */
 export function emptyFigure(about: ChartText, words: string): Markup {
   const titles = wrapInto(2, about.title, WIDTH - 2 * MARGIN, TITLE);
-  const top = 16 + titles.length * 22;
-  const middle = { x: WIDTH / 2, y: top + 64 };
-  const caption = captionOf(about.caption ?? [], top + 124);
+  const top = 14 + titles.length * TITLE_ROW;
+  const middle = { x: WIDTH / 2, y: top + EMPTY_HEIGHT / 2 + 4 };
+  const caption = captionOf(about.caption ?? [], top + EMPTY_HEIGHT + 4);
   return framed(about, words, caption.bottom + MARGIN, [
-    ...titles.map((line, i) =>
-      text({ x: MARGIN, y: 26 + i * 22 }, line, { size: TITLE, bold: true }),
-    ),
+    titled(titles),
     element('rect', {
       x: MARGIN,
       y: top,
       width: WIDTH - 2 * MARGIN,
-      height: 120,
+      height: EMPTY_HEIGHT,
       fill: 'none',
       stroke: SECOND_INK,
       'stroke-dasharray': '4 4',
     }),
-    text(middle, words, { anchor: 'middle', size: 15 }),
+    ...wrap(words, WIDTH - 4 * MARGIN, LETTERS).map((line, i, { length }) =>
+      text({ ...middle, y: middle.y + (i - (length - 1) / 2) * ROW }, line, { anchor: 'middle' }),
+    ),
     caption.drawn,
   ]);
 }
+
+const titled = (lines: readonly string[]): Markup =>
+  group(
+    'title',
+    lines.map((line, i) =>
+      text({ x: MARGIN, y: 22 + i * TITLE_ROW }, line, { size: TITLE, bold: true }),
+    ),
+  );
 
 function framed(
   { id, title }: ChartText,
@@ -138,9 +148,9 @@ function framed(
 
 function captionOf(sentences: readonly string[], top: number) {
   const lines = sentences.flatMap((sentence) => wrap(sentence, WIDTH - 2 * MARGIN, SMALL));
-  const at = (i: number): Point => ({ x: MARGIN, y: top + 18 + i * 17 });
+  const at = (i: number): Point => ({ x: MARGIN, y: top + 16 + i * SMALL_ROW });
   return {
-    bottom: top + 6 + lines.length * 17,
+    bottom: top + 4 + lines.length * SMALL_ROW,
     drawn: group(
       'caption',
       lines.map((line, i) => text(at(i), line, { size: SMALL, colour: INK })),

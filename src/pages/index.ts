@@ -8,7 +8,6 @@ export { type RateChart, type RatePoint, type ReferenceLine, rateChart } from '.
 export type { PeriodCell } from './report/indicator-section.js';
 export { type QualityReport, renderQualityReport } from './report/quality-report.js';
 export type { TitledSeries } from './report/series-section.js';
-export { QUALITY_REPORT_POLICY } from './report/stylesheet.js';
 export {
   type SpeedChart,
   type SpeedPoint,

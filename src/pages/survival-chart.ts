@@ -101,7 +101,7 @@ function atRiskTable(curves: Curves, along: Scale, top: number): readonly Markup
   const row = (i: number): number => top + 14 + (i + 1) * ROW;
   const named = curves.length > 1;
   return [
-    text({ x: 14, y: top + 14 }, 'Lesions still watched', { colour: SECOND_INK }),
+    text({ x: 10, y: top + 14 }, 'Lesions still watched', { colour: SECOND_INK }),
     group(
       'at-risk',
       curves.flatMap(({ label, curve }, i) => [

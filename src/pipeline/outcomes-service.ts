@@ -49,8 +49,8 @@ export type FoundSeries = { readonly kind: 'found'; readonly series: OutcomeSeri
 /** Everything that a printed report shows. */
 export interface OutcomesAtLarge {
   readonly title: string;
-  /** Base of the identifiers of the unit. */
-  readonly unit: string;
+  /** What people call the unit, where its settings say it, and the base of its identifiers. */
+  readonly unit: { readonly name?: string | undefined; readonly identifier: string };
   /** Calendar day. */
   readonly madeOn: string;
   /** Rule set by which the unit judges curability, by organ. */

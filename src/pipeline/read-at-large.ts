@@ -44,7 +44,7 @@ export async function readOutcomesAtLarge(
     const outcomes = await reportOf(query, policy, counts);
     return {
       title: 'Outcomes of endoscopic submucosal dissection',
-      unit: deps.settings.unit.identifierBase,
+      unit: { name: deps.settings.unit.name, identifier: deps.settings.unit.identifierBase },
       madeOn: query.asOf,
       curabilityRules: deps.settings.unit.curabilityRules,
       outcomes,

@@ -102,6 +102,18 @@ describe('the settings of a unit', () => {
     expect(problems.map(({ pointer }) => pointer)).toEqual(isSound ? [] : ['/timeZone']);
   });
 
+  it('may name the unit in one line, in any script', () => {
+    for (const name of ['Endoscopy unit of Vale (invented)', 'Ñ', '内視鏡センター']) {
+      expect(published({ ...EARLIER, name })).toBe(true);
+      expect(read({ ...EARLIER, name })).toMatchObject({ ok: true, value: { name } });
+    }
+    for (const name of ['', ' Vale', 'Vale ', 'Vale\nRidge', 'a'.repeat(101)]) {
+      expect(problemsOf({ ...EARLIER, name })).toMatchObject([
+        { rule: 'bad-format', pointer: '/name' },
+      ]);
+    }
+  });
+
   it('choose a rule set for one organ and leave the others as they are', () => {
     const own = { ...EARLIER, curabilityRules: { colon: 'jsccr-2019' } };
     expect(published(own)).toBe(true);

@@ -43,7 +43,7 @@ describe.each(CHARTS)('the chart of %s', (_, chart) => {
   it('is well-formed XML of an SVG with a view box and system fonts', () => {
     expect(svg.name).toBe('svg');
     expect(svg.attributes['xmlns']).toBe('http://www.w3.org/2000/svg');
-    expect(svg.attributes['viewBox']).toMatch(/^0 0 720 \d+$/);
+    expect(svg.attributes['viewBox']).toMatch(/^0 0 500 \d+$/);
     expect(svg.attributes['font-family']).toBe('system-ui, sans-serif');
   });
 

@@ -124,7 +124,7 @@ const OUTCOMES: OutcomeReport = {
 /** A report with everything in it, of an invented unit. */
 export const REPORT: QualityReport = {
   title: 'Quality report',
-  unit: 'An invented unit',
+  unit: { name: 'An invented unit', identifier: 'https://dissection-records.example/unit' },
   madeOn: '2026-04-02',
   curabilityRules: { stomach: 'set-a', colon: 'set-b', rectum: 'set-a' },
   outcomes: OUTCOMES,
@@ -192,7 +192,7 @@ export const REPORT: QualityReport = {
 /** A report of nothing. */
 export const EMPTY_REPORT: QualityReport = {
   title: 'Quality report',
-  unit: 'An invented unit',
+  unit: { identifier: 'https://dissection-records.example/unit' },
   madeOn: '2026-04-02',
   curabilityRules: { stomach: 'set-a', colon: 'set-b', rectum: 'set-a' },
   outcomes: {

@@ -1,6 +1,6 @@
 import { parseExportQuery, parseOutcomeQuery, parseSeriesQuery } from '../../contract/index.js';
 import { type Checked, csvRows, type Problem } from '../../kernel/index.js';
-import { QUALITY_REPORT_POLICY, renderQualityReport } from '../../pages/index.js';
+import { renderQualityReport } from '../../pages/index.js';
 import type { ExportRow } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
@@ -34,11 +34,12 @@ export const readReport: Route = {
   answer: async ({ query }, { service }) => {
     const found = await service.readOutcomesAtLarge(asked(parseOutcomeQuery(query())));
     if (found.kind === 'invalid') throw new Refused(notAsked(found.problems));
+    const { html, policy } = renderQualityReport(found.report);
     return {
       status: 200,
-      body: renderQualityReport(found.report),
+      body: html,
       mediaType: 'text/html; charset=utf-8',
-      headers: { 'Content-Security-Policy': QUALITY_REPORT_POLICY },
+      headers: { 'Content-Security-Policy': policy },
     };
   },
 };

@@ -3,7 +3,7 @@ import type { ComparedIndicator, Comparison } from '../../measure/index.js';
 import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
 import { funnelChart } from '../funnel-chart.js';
 import { element, type Markup } from '../markup.js';
-import { documentOf } from '../report/document.js';
+import { documentOf, type Page } from '../report/document.js';
 import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
 import { type Row, tableOf } from '../report/table.js';
@@ -16,11 +16,14 @@ const COMPARISON_CAUTIONS: readonly string[] = [
 ];
 
 /** Rates of several units as one HTML document for screen and paper, without scripts. */
-export function renderComparison(comparison: Comparison): string {
+export function renderComparison(comparison: Comparison): Page {
   const { measure, period, units, interval, indicators } = comparison;
   const title = 'Outcomes of several units';
-  return documentOf(title, [
-    element(
+  const days = `${period.from} to ${period.to}`;
+  return documentOf({
+    title,
+    foot: `${title}, resections ${days}`,
+    header: element(
       'header',
       {},
       element('h1', {}, title),
@@ -28,7 +31,7 @@ export function renderComparison(comparison: Comparison): string {
         'dl',
         {},
         element('dt', {}, 'Resections'),
-        element('dd', {}, `${period.from} to ${period.to}, both included`),
+        element('dd', {}, `${days}, both included`),
         element('dt', {}, 'Definitions'),
         element('dd', {}, measure),
         ...(interval === undefined
@@ -40,17 +43,19 @@ export function renderComparison(comparison: Comparison): string {
         ]),
       ),
     ),
-    element(
-      'div',
-      { class: 'note' },
+    content: [
       element(
-        'ul',
-        {},
-        ...[CAUTION, ...COMPARISON_CAUTIONS].map((says) => element('li', {}, says)),
+        'div',
+        { class: 'note' },
+        element(
+          'ul',
+          {},
+          ...[CAUTION, ...COMPARISON_CAUTIONS].map((says) => element('li', {}, says)),
+        ),
       ),
-    ),
-    ...indicators.map(section),
-  ]);
+      ...indicators.map(section),
+    ],
+  });
 }
 
 function section(compared: ComparedIndicator): Markup {
@@ -58,9 +63,9 @@ function section(compared: ComparedIndicator): Markup {
   const { id, title, numerator, denominator } = definition;
   return element(
     'section',
-    { class: 'whole', 'aria-labelledby': `indicator-${id}` },
+    { class: 'beside whole', 'aria-labelledby': `indicator-${id}` },
     element('h2', { id: `indicator-${id}` }, title),
-    element('p', {}, `Counts: ${numerator}. Out of: ${denominator}.`),
+    element('p', { class: 'lead' }, `Counts: ${numerator}. Out of: ${denominator}.`),
     tableOf({
       caption: `${title}, by unit`,
       columns: COLUMNS,

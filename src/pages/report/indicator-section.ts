@@ -1,16 +1,19 @@
-import type {
-  Benchmark,
-  Definition,
-  IndicatorId,
-  IndicatorResult,
-  OutcomeReport,
-  ReportCell,
+import {
+  type Benchmark,
+  type Definition,
+  type IndicatorId,
+  type IndicatorResult,
+  type OutcomeReport,
+  organsOf,
+  type ReportCell,
+  speaksOf,
 } from '../../outcomes/index.js';
 import { element, type Markup } from '../markup.js';
 import { type RatePoint, type ReferenceLine, rateChart } from '../rate-chart.js';
 import { stratumText } from '../stratum-text.js';
-import { percentText } from '../words.js';
-import { intervalText, rateCells, rateColumns } from './indicator-words.js';
+import { organsText, percentText } from '../words.js';
+import { boundedCells, intervalText, rateColumns } from './indicator-words.js';
+import { judgedTable } from './judged-table.js';
 import { citationText } from './sources.js';
 import { type Row, tableOf } from './table.js';
 
@@ -48,13 +51,14 @@ export function indicatorSection(
   const { id, title } = definition;
   return element(
     'section',
-    { class: 'whole' },
+    { class: 'beside whole' },
     element('h3', { id: `indicator-${id}` }, title),
-    element('p', {}, definitionText(definition)),
+    element('p', { class: 'lead' }, definitionText(definition)),
     resultsTable(definition, report, periods),
+    ...(id === 'curative' ? [judgedTable(report)] : []),
     ...(periods.length === 0
       ? []
-      : [element('figure', {}, ratesOver(definition, periods, intervalText(report), 'periods'))]),
+      : [element('figure', {}, ratesOver(definition, periods, report, 'periods'))]),
   );
 }
 
@@ -85,20 +89,28 @@ function resultsTable(
   });
 }
 
-/** The rates of one indicator over periods or groups. */
+/**
+ * The rates of one indicator over periods or groups. A published value of some organs is drawn
+ * where all that is drawn is of these organs; elsewhere the caption says it.
+ */
 export function ratesOver(
-  { id, title, good, benchmarks }: Definition,
+  definition: Definition,
   cells: readonly PeriodCell[],
-  interval: string,
+  report: OutcomeReport,
   are: 'periods' | 'groups',
 ): Markup {
+  const { id, title, good, benchmarks } = definition;
+  const places = cells.map(({ cell }) => ({ ...report.query.filters, ...cell.stratum }));
+  const isDrawn = (benchmark: Benchmark): boolean =>
+    places.every((place) => speaksOf(benchmark, organsOf(place) ?? definition.organs));
   return rateChart({
     id: `${are === 'periods' ? 'over-time' : 'by-group'}-${id.toLowerCase()}`,
     title: are === 'periods' ? `${title} over time` : title,
     points: cells.map(({ label, cell }) => pointOf(label, resultOf(cell, id))),
     are,
-    interval,
-    references: benchmarks.flatMap(referenceOf),
+    interval: intervalText(report),
+    references: benchmarks.filter(isDrawn).flatMap(referenceOf),
+    caption: benchmarks.filter((benchmark) => !isDrawn(benchmark)).map(notDrawn),
     axis: good === 'high' ? 'to-100' : 'to-highest',
   });
 }
@@ -118,6 +130,9 @@ function referenceOf({ says, atLeast, atMost, cites }: Benchmark): readonly Refe
   return [{ value, says: words, source: cites.map(citationText).join('; ') }];
 }
 
+const notDrawn = ({ says, organs }: Benchmark): string =>
+  `Of ${organsText(organs)} alone, and not drawn beside other cases: ${says}.`;
+
 /** What is counted, of what, in which time and without whom. */
 function definitionText({ numerator, denominator, windowDays, exclusions }: Definition): string {
   const window = windowDays === undefined ? '' : ` Within ${windowDays} days.`;
@@ -130,5 +145,5 @@ const resultOf = (cell: ReportCell | undefined, id: IndicatorId): IndicatorResul
 
 function cellsFor(cell: ReportCell | undefined, id: IndicatorId): Row['cells'] {
   const result = resultOf(cell, id);
-  return result === undefined ? 'not in this report' : rateCells(result);
+  return result === undefined ? 'not in this report' : boundedCells(result);
 }

@@ -1,5 +1,11 @@
 import { trimmedText } from '../../kernel/index.js';
-import type { IndicatorResult, IntervalMethod, OutcomeReport } from '../../outcomes/index.js';
+import type {
+  IndicatorResult,
+  IntervalMethod,
+  MissingBounds,
+  OutcomeReport,
+} from '../../outcomes/index.js';
+import { type Content, element, element, together, together } from '../markup.js';
 import { percentText, rangeText } from '../words.js';
 import type { Column, Row } from './table.js';
 
@@ -10,6 +16,8 @@ const METHOD_WORDS: { readonly [M in IntervalMethod]: string } = {
   wilson: 'Wilson score',
   'clopper-pearson': 'Clopper-Pearson',
 };
+
+const SMALL = element('span', { class: 'remark' }, ' (small number)');
 
 /** How intervals were made: `95 % interval (Wilson score)`. */
 export function intervalText({ cells, query }: OutcomeReport): string {
@@ -37,11 +45,24 @@ export const rateColumns = (head: string, report: OutcomeReport): readonly Colum
   { title: intervalText(report), isNumber: true },
   { title: 'Count', isNumber: true },
   { title: 'Out of (n)', isNumber: true },
-  { title: 'Missing', isNumber: true },
+  { title: 'Missing (the rate, were all of them no, or yes)', isNumber: true },
   { title: 'Window open', isNumber: true },
 ];
 
-/** One result as the cells of such a table. */
+/** One result as the cells of such a table: beside what is missing, the ends of the rate. */
+export function boundedCells(result: IndicatorResult): Row['cells'] {
+  const cells = rateCells(result);
+  if (typeof cells === 'string' || result.kind !== 'rate' || result.missing === 0) return cells;
+  return cells.map((cell, i) => (i === MISSING ? withBounds(cell, result.bounds) : cell));
+}
+
+/** Which cell tells what is missing. */
+const MISSING = 4;
+
+const withBounds = (cell: Content, { ifNo, ifYes }: MissingBounds): Content =>
+  together([cell, element('br'), `(${rangeText({ lower: ifNo, upper: ifYes })})`]);
+
+/** One result as cells: rate, interval, count, out of, missing, open. */
 export function rateCells(result: IndicatorResult): Row['cells'] {
   switch (result.kind) {
     case 'suppressed':
@@ -52,7 +73,7 @@ export function rateCells(result: IndicatorResult): Row['cells'] {
     }
     case 'rate':
       return [
-        `${percentText(result.rate)}${result.isSmall ? ' (small number)' : ''}`,
+        result.isSmall ? together([percentText(result.rate), SMALL]) : percentText(result.rate),
         rangeText(result.interval),
         String(result.numerator),
         String(result.denominator),

@@ -27,7 +27,11 @@ export function leftOutList({ outcomes, periods, series }: Shown): Markup {
       series.kind === 'hidden' ? [`Curve: ${title}.`] : [],
     ),
   ];
-  return element('ul', {}, ...sentences.map((sentence) => element('li', {}, sentence)));
+  return element(
+    'ul',
+    { class: 'left-out' },
+    ...sentences.map((sentence) => element('li', {}, sentence)),
+  );
 }
 
 function notCounted(result: IndicatorResult, { definitions }: OutcomeReport): readonly string[] {

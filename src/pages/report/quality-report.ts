@@ -1,9 +1,9 @@
 import { CAUTION } from '../../kernel/index.js';
 import type { OutcomeReport } from '../../outcomes/index.js';
-import { type Content, element, type Markup } from '../markup.js';
+import { type Content, element, type Markup, together } from '../markup.js';
 import { stratumText } from '../stratum-text.js';
 import { definitionsTable } from './definitions-table.js';
-import { documentOf } from './document.js';
+import { documentOf, type Page } from './document.js';
 import { indicatorSection, type PeriodCell, summaryTable } from './indicator-section.js';
 import { intervalText } from './indicator-words.js';
 import { leftOutList } from './left-out.js';
@@ -14,8 +14,8 @@ import { sourcesOf } from './sources.js';
 /** Everything that one printed report shows. */
 export interface QualityReport {
   readonly title: string;
-  /** Whose cases these are, in words. */
-  readonly unit: string;
+  /** Whose cases these are: what people call it, and the base of its identifiers. */
+  readonly unit: { readonly name?: string | undefined; readonly identifier: string };
   /** Calendar day on which the report was made. */
   readonly madeOn: string;
   /** Rule set by which the unit judges curability, by organ. */
@@ -28,9 +28,9 @@ export interface QualityReport {
 
 /**
  * The quality report as a whole HTML document for screen and paper. It works without scripts and
- * needs nothing from elsewhere; its policy is `QUALITY_REPORT_POLICY`.
+ * needs nothing from elsewhere.
  */
-export function renderQualityReport(report: QualityReport): string {
+export function renderQualityReport(report: QualityReport): Page {
   const { outcomes } = report;
   const { definitions } = outcomes;
   const sources = sourcesOf([
@@ -40,27 +40,46 @@ export function renderQualityReport(report: QualityReport): string {
     ]),
     ...outcomes.sources,
   ]);
-  return documentOf(report.title, [
-    headOf(report),
-    contents(),
-    part('reading', [cautions(outcomes)]),
-    part('summary', [summaryTable(outcomes)]),
-    part(
-      'indicators',
-      definitions.map((definition) => indicatorSection(definition, outcomes, report.periods)),
-    ),
-    part('quantities', quantityTables(outcomes)),
-    part('follow-up', [followUpTable(outcomes.followUp), recurrenceFigure(outcomes)]),
-    part('curves', curves(report)),
-    part('left-out', [leftOutList(report)]),
-    part('definitions', [
-      definitionsTable(definitions, sources),
-      ...(outcomes.sources.length === 0
-        ? []
-        : [element('p', {}, 'Intervals and curve: ', ...sources.mention(outcomes.sources), '.')]),
-    ]),
-    part('sources', [sources.list]),
-  ]);
+  return documentOf({
+    title: report.title,
+    foot: `${report.title}, resections ${periodText(outcomes)}, ${unitText(report)}`,
+    header: headOf(report),
+    nav: contents(),
+    content: [
+      part('reading', [cautions(outcomes)]),
+      part('summary', [summaryTable(outcomes)]),
+      part(
+        'indicators',
+        definitions.map((definition) => indicatorSection(definition, outcomes, report.periods)),
+      ),
+      part('quantities', [element('div', { class: 'pairs' }, ...quantityTables(outcomes))]),
+      part('follow-up', [
+        element(
+          'div',
+          { class: 'beside whole' },
+          followUpTable(outcomes.followUp),
+          recurrenceFigure(outcomes),
+        ),
+      ]),
+      part('curves', [element('div', { class: 'pairs' }, ...curves(report))]),
+      part('left-out', [leftOutList(report)]),
+      part('definitions', [
+        definitionsTable(definitions, sources),
+        ...(outcomes.sources.length === 0
+          ? []
+          : [
+              element(
+                'p',
+                {},
+                'Intervals, bounds of what is missing, and curve: ',
+                ...sources.mention(outcomes.sources),
+                '.',
+              ),
+            ]),
+      ]),
+      part('sources', [sources.list]),
+    ],
+  });
 }
 
 /** Parts of the report in their order. */
@@ -92,12 +111,17 @@ const contents = (): Markup =>
     ),
   );
 
-function headOf({ title, unit, madeOn, curabilityRules, outcomes }: QualityReport): Markup {
-  const { from, to, filters, by, asOf } = outcomes.query;
-  const period = `${from ?? 'the first case'} to ${to ?? 'the last case'}, both included`;
-  const facts: readonly (readonly [string, string])[] = [
-    ['Unit', unit],
-    ['Resections', period],
+function headOf(report: QualityReport): Markup {
+  const { title, unit, madeOn, curabilityRules, outcomes } = report;
+  const { filters, by, asOf } = outcomes.query;
+  const facts: readonly (readonly [string, Content])[] = [
+    [
+      'Unit',
+      unit.name === undefined
+        ? unit.identifier
+        : together([`${unit.name} `, element('small', {}, unit.identifier)]),
+    ],
+    ['Resections', `${periodText(outcomes)}, both included`],
     ['Cases', stratumText(filters)],
     ['Groups', by.length === 0 ? 'none' : by.map(dimensionWords).join(' and ')],
     ['Judged as of', asOf],
@@ -116,6 +140,11 @@ function headOf({ title, unit, madeOn, curabilityRules, outcomes }: QualityRepor
     ),
   );
 }
+
+const periodText = ({ query: { from, to } }: OutcomeReport): string =>
+  `${from ?? 'the first case'} to ${to ?? 'the last case'}`;
+
+const unitText = ({ unit }: QualityReport): string => unit.name ?? unit.identifier;
 
 /** `oesophagus, stomach: esge-esd-2022; colon: jsccr-2019`. */
 function rulesText(rules: QualityReport['curabilityRules']): string {
@@ -140,9 +169,10 @@ function cautions({ cautions, policy }: OutcomeReport): Markup {
     ...cautions,
     ...small,
     'Missing: nobody told the outcome. Window open: its time is not over. Both are left out of ' +
-      'rate and n, and never count as no.',
+      'rate and n, and never count as no. In brackets beside what is missing: the rate had all of ' +
+      'it been no, and had all of it been yes.',
     'Published values are lines to compare with, from other places and other patients; they are ' +
-      'no limits.',
+      'no limits. One of some organs is drawn beside cases of these organs alone.',
   ];
   return element(
     'div',

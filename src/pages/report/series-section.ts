@@ -21,7 +21,9 @@ export function seriesSection(
   definitions: readonly Definition[],
 ): Markup {
   const content = contentOf(title, series, `curve-${index + 1}`, definitions);
-  return element('section', {}, element('h3', {}, title), ...content);
+  const isWide = series.kind === 'cusum' || series.kind === 'learning-curve';
+  const className = isWide ? 'wide whole' : 'whole';
+  return element('section', { class: className }, element('h3', {}, title), ...content);
 }
 
 function contentOf(
