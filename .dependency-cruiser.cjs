@@ -14,6 +14,7 @@ const MAY_IMPORT = {
   pages: ['kernel', 'references', 'outcomes', 'measure'],
   measure: ['kernel', 'terminology', 'outcomes'],
   views: ['kernel'],
+  parquet: ['kernel'],
   record: ['kernel', 'contract', 'assessment', 'surveillance', 'outcomes'],
   mapping: ['kernel', 'terminology', 'contract', 'assessment', 'surveillance', 'record'],
   conformance: ['kernel'],
@@ -28,13 +29,14 @@ const MAY_IMPORT = {
     'capacity',
     'outcomes',
     'measure',
+    'parquet',
     'record',
     'mapping',
     'conformance',
   ],
   store: ['kernel', 'outcomes', 'pipeline'],
   delivery: ['kernel', 'conformance', 'pipeline'],
-  http: ['kernel', 'contract', 'outcomes', 'pages', 'pipeline'],
+  http: ['kernel', 'contract', 'outcomes', 'pages', 'parquet', 'pipeline'],
   sandbox: ['kernel'],
   config: ['kernel', 'contract', 'delivery', 'http'],
   cli: [
@@ -47,6 +49,7 @@ const MAY_IMPORT = {
     'measure',
     'views',
     'pages',
+    'parquet',
     'pipeline',
   ],
 };
@@ -60,6 +63,7 @@ const MAY_USE = {
   mapping: ['@types/fhir'],
   measure: ['@types/fhir'],
   views: ['fhirpath', 'zod'],
+  parquet: ['hyparquet-writer'],
   conformance: ['@types/fhir', 'ajv', 'fhirpath'],
   pipeline: ['@types/fhir'],
   delivery: ['@types/fhir', 'pino'],
@@ -86,6 +90,7 @@ const TYPES_ONLY = {
   delivery: ['conformance', 'pipeline'],
   http: ['pipeline'],
   pages: ['outcomes', 'measure'],
+  pipeline: ['parquet'],
 };
 
 // The one pure file that may use a Node module: hashes and the ids made of them.

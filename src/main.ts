@@ -15,12 +15,14 @@ const DRY_RUN_SECRET = 'dry-run-only-0123456789-abcdefghijklmnop';
 
 const world: World = {
   out: (text) => process.stdout.write(text),
+  outBytes: (bytes) => process.stdout.write(bytes),
   err: (text) => process.stderr.write(text),
   taken: async () => {
     if (process.stdout.writableNeedDrain) await once(process.stdout, 'drain');
   },
   readFile: (path) => readFile(path),
   readStdin: () => buffer(process.stdin),
+  terminal: process.stdout.isTTY === true,
   // https://no-color.org: set and not empty means none.
   colour: process.stdout.isTTY === true && (process.env['NO_COLOR'] ?? '') === '',
 };

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const PURE =
-  /^src\/(kernel|references|contract|terminology|rules|statistics|assessment|surveillance|capacity|calendar|record|outcomes|pages|measure|views|mapping|conformance|pipeline)\//;
+  /^src\/(kernel|references|contract|terminology|rules|statistics|assessment|surveillance|capacity|calendar|record|outcomes|pages|measure|parquet|views|mapping|conformance|pipeline)\//;
 const IMPURE =
   /\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\brandomUUID\b|\bprocess\.|\bfetch\(|\bconsole\./;
 const RULE_FOLDERS = /^src\/(assessment|surveillance)\//;

@@ -34,10 +34,13 @@ const OPTIONS = {
   json: { type: 'boolean' },
   csv: { type: 'boolean' },
   ndjson: { type: 'boolean' },
+  parquet: { type: 'boolean' },
 } as const;
 
 /** Ways in which an answer can be written. */
-type Switch = 'json' | 'csv' | 'ndjson';
+type Switch = (typeof SWITCHES)[number];
+
+const SWITCHES = ['json', 'csv', 'ndjson', 'parquet'] as const;
 
 export interface OutcomesFlags<Question> {
   readonly question: Question;
@@ -63,7 +66,7 @@ export function readOutcomesFlags<Question>(
     const value = values[name];
     if (value !== undefined) search.set(PARAMETERS[name], value);
   }
-  const forms = (['json', 'csv', 'ndjson'] as const).filter((form) => values[form] === true);
+  const forms = SWITCHES.filter((form) => values[form] === true);
   const odd = forms.find((form) => !offered.includes(form));
   if (odd !== undefined) throw new UsageError(`--${odd} says nothing here.`);
   const asked = read(search.toString());

@@ -26,11 +26,14 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130;
 export interface World {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  readonly outBytes: (bytes: Uint8Array) => void;
   /** Waits until the reader of `out` has taken enough of it; for what is long. */
   readonly taken: () => Promise<void>;
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readStdin: () => Promise<Uint8Array>;
   /** Whether `out` shows colours. */
+  /** Whether `out` is a screen, which shows text alone. */
+  readonly terminal: boolean;
   readonly colour: boolean;
 }
 

@@ -33,6 +33,7 @@ export const ACCESS = {
   'GET /outcomes/dictionary': ['records-team'],
   'GET /outcomes/export.csv': ['records-team'],
   'GET /outcomes/export.ndjson': ['records-team'],
+  'GET /outcomes/export.parquet': ['records-team'],
   'GET /outcomes/charts/:name.svg': ['records-team'],
   // The secret in the address is the key: calendars send no other.
   'GET /follow-ups/feeds/:token.ics': 'open',

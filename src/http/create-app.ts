@@ -26,6 +26,7 @@ import { readChart } from './routes/outcome-charts.js';
 import {
   exportCsv,
   exportNdjson,
+  exportParquet,
   readDictionary,
   readOutcomes,
   readReport,
@@ -65,6 +66,7 @@ const ROUTES: readonly Route[] = [
   readDictionary,
   exportCsv,
   exportNdjson,
+  exportParquet,
   readChart,
 ];
 

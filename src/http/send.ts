@@ -12,12 +12,14 @@ import { hasMuchLeft } from './read-body.js';
 /** What a route answers. */
 export interface Reply {
   readonly status: number;
-  /** Text as it is, also piece by piece; anything else as JSON; not sent with 304. */
-  readonly body: object | string | AsyncIterable<string>;
+  /** Text as it is, also piece by piece, as bytes are; anything else as JSON; not with 304. */
+  readonly body: object | string | Pieces;
   /** `application/json` unless given. */
   readonly mediaType?: string;
   readonly headers?: Readonly<Record<string, string>>;
 }
+
+type Pieces = AsyncIterable<string | Uint8Array>;
 
 export interface SendLimits {
   readonly bodyBytes: number;
@@ -61,18 +63,14 @@ export function send(
   else response.end(bytes);
 }
 
-const isPieces = (body: Reply['body']): body is AsyncIterable<string> =>
+const isPieces = (body: Reply['body']): body is Pieces =>
   typeof body === 'object' && Symbol.asyncIterator in body;
 
 /**
  * As fast as they are taken. What fails on the way cuts the connection, so that nobody takes a
  * part for the whole (RFC 9112 section 8); whoever hangs up ends the reading.
  */
-function sendPieces(
-  request: IncomingMessage,
-  response: ServerResponse,
-  pieces: AsyncIterable<string>,
-): void {
+function sendPieces(request: IncomingMessage, response: ServerResponse, pieces: Pieces): void {
   if (request.method === 'HEAD') {
     response.end();
     return;

@@ -23,6 +23,8 @@ export interface ColumnText {
   readonly says: string;
   readonly type: 'pseudonym' | 'day' | 'word' | 'number' | 'boolean';
   readonly unit?: string;
+  /** Whole numbers alone. */
+  readonly whole?: true;
   /** Every word that can stand there, where the list is closed. */
   readonly values?: readonly string[];
   /** Schema of the message whose words stand there. */
@@ -62,7 +64,12 @@ const CASE_COLUMNS: { readonly [Name in CaseColumn]: ColumnText } = {
   sizeBand: word('band of the longest axis', SIZE_BANDS),
   technique: word('technique of the resection', TECHNIQUES),
   resectionOutcome: word('how the resection ended', RESECTION_OUTCOMES),
-  pieces: { says: 'pieces in which the lesion was removed', type: 'number', unit: '1' },
+  pieces: {
+    says: 'pieces in which the lesion was removed',
+    type: 'number',
+    unit: '1',
+    whole: true,
+  },
   endoscopicallyComplete: { says: 'nothing was seen to be left', type: 'boolean' },
   specimenRetrieved: { says: 'the specimen was retrieved', type: 'boolean' },
   specimenLongAxisMm: mm('longest axis of the specimen'),
@@ -82,7 +89,9 @@ const CASE_COLUMNS: { readonly [Name in CaseColumn]: ColumnText } = {
   traineePercent: { says: 'share that a trainee dissected', type: 'number', unit: '%' },
   traineeBand: word('band of that share', TRAINEE_BANDS),
   pathologyStatus: pathologyWord('status of the report in force'),
-  pathologyDays: { says: 'resection to the final report in force', type: 'number', unit: 'd' },
+  pathologyDays: {
+    ...{ says: 'resection to the final report in force', type: 'number', unit: 'd', whole: true },
+  },
   awaitsPathology: { says: 'a specimen waits for its final report', type: 'boolean' },
   histology: pathologyWord('histology of the report in force'),
   invasionDepth: pathologyWord('depth of invasion'),

@@ -5,6 +5,7 @@ import { DEFAULT_UNIT_SETTINGS } from '../../src/contract/index.js';
 import { createOutcomesService } from '../../src/pipeline/index.js';
 import { state } from '../store/samples.js';
 import { countFacts, type Facts, isAsked } from '../support/count-facts.js';
+import { readParquetFile } from '../support/read-parquet.js';
 import { run } from './run.js';
 
 const ORGANS = ['stomach', 'colon'] as const;
@@ -17,7 +18,11 @@ const FACTS: readonly Facts[] = Array.from({ length: 60 }, (_, i) => ({
   speedCm2PerH: i,
 }));
 
-async function asked(args: readonly string[], smallCells: 'show' | 'hide' = 'show') {
+async function asked(
+  args: readonly string[],
+  smallCells: 'show' | 'hide' = 'show',
+  terminal = false,
+) {
   const service = createOutcomesService({
     store: {
       outcomes: { read: (work) => work(countFacts(FACTS)) },
@@ -32,7 +37,7 @@ async function asked(args: readonly string[], smallCells: 'show' | 'hide' = 'sho
     },
     now: () => '2026-09-01T10:00:00Z',
   });
-  return run(args, {}, { outcomes: (read) => read(service) });
+  return run(args, { terminal }, { outcomes: (read) => read(service) });
 }
 
 describe('outcomes on a screen', () => {
@@ -109,8 +114,9 @@ describe('outcomes on a screen', () => {
     ['takes options alone', ['outcomes', 'report', 'x']],
     ['--csv says nothing here', ['outcomes', '--csv']],
     ['--json says nothing here', ['outcomes', 'report', '--json']],
-    ['Either --csv or --ndjson', ['export']],
-    ['Either --csv or --ndjson', ['export', '--csv', '--ndjson']],
+    ['Either --csv, --ndjson or --parquet', ['export']],
+    ['Either --csv, --ndjson or --parquet', ['export', '--csv', '--parquet']],
+    ['--parquet says nothing here', ['outcomes', '--parquet']],
     ['options: There is', ['export', '--csv', '--by', 'organ']],
     ['takes options alone', ['export', '--csv', 'x']],
   ])('are refused: %s', async (says, args) => {
@@ -143,9 +149,32 @@ describe('an export', () => {
     expect([csv.code, lines.code]).toEqual([0, 0]);
   });
 
-  it('is refused where small counts are hidden, and says how to show them', async () => {
-    const { code, out, err } = await asked(['export', '--csv'], 'hide');
-    expect([code, out]).toEqual([1, '']);
-    expect(err).toContain('smallCells');
+  it('is the same as Parquet, which another implementation reads', async () => {
+    const { code, out, bytes } = await asked(['export', '--parquet', '--organ', 'colon']);
+    const lines = await asked(['export', '--ndjson', '--organ', 'colon']);
+    const { rows } = await readParquetFile(bytes);
+    expect([code, out]).toEqual([0, '']);
+    expect(rows).toHaveLength(30);
+    const parsed = lines.out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(rows).toEqual(parsed);
   });
+
+  it('writes no Parquet to a screen, but text', async () => {
+    const { code, out, bytes, err } = await asked(['export', '--parquet'], 'show', true);
+    expect([code, out, bytes.length]).toEqual([2, '', 0]);
+    expect(err).toContain('> cases.parquet');
+    expect((await asked(['export', '--csv'], 'show', true)).out).toContain('colon');
+  });
+
+  it.each(['--csv', '--parquet'])(
+    '%s is refused where small counts are hidden, and says how to show them',
+    async (form) => {
+      const { code, out, bytes, err } = await asked(['export', form], 'hide');
+      expect([code, out, bytes.length]).toEqual([1, '', 0]);
+      expect(err).toContain('smallCells');
+    },
+  );
 });

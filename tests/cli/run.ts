@@ -25,6 +25,7 @@ export const KEY: StoredKey = {
 interface Ran {
   readonly code: number;
   readonly out: string;
+  readonly bytes: Uint8Array;
   readonly err: string;
 }
 
@@ -34,10 +35,13 @@ export async function run(
   more: Partial<World> = {},
   other: Partial<Work> = {},
 ): Promise<Ran> {
-  const said = { out: '', err: '' };
+  const said = { out: '', bytes: new Uint8Array(), err: '' };
   const world: World = {
     out: (text) => {
       said.out += text;
+    },
+    outBytes: (bytes) => {
+      said.bytes = Buffer.concat([said.bytes, bytes]);
     },
     err: (text) => {
       said.err += text;
@@ -49,6 +53,7 @@ export async function run(
       return bytes;
     },
     readStdin: () => Promise.resolve(CASE),
+    terminal: false,
     colour: false,
     ...more,
   };

@@ -85,6 +85,7 @@ const PERMITTED: Readonly<Record<string, readonly Role[]>> = {
   'GET /outcomes/dictionary': ['records-team'],
   'GET /outcomes/export.csv': ['records-team'],
   'GET /outcomes/export.ndjson': ['records-team'],
+  'GET /outcomes/export.parquet': ['records-team'],
   'GET /outcomes/charts/:name.svg': ['records-team'],
 };
 

@@ -12,9 +12,10 @@ import {
   type UnitSettings,
 } from '../../src/contract/index.js';
 import { INDICATOR_IDS, type OutcomeReport } from '../../src/outcomes/index.js';
-import { createService } from '../../src/pipeline/index.js';
+import { createService, type DataDictionary } from '../../src/pipeline/index.js';
 import { createRecordStore } from '../../src/store/index.js';
 import { testDatabase } from '../support/database.js';
+import { READ_AS, readParquetFile } from '../support/read-parquet.js';
 import { jsonOf, type RunningApp, runApp, stopApps } from './running-app.js';
 
 const COUNT = 120;
@@ -111,6 +112,31 @@ describe('an export that is read by another program', () => {
       ),
     );
     expect(asText).toEqual(csv);
+  });
+
+  it('is the same as Parquet, as another implementation reads it', async () => {
+    const response = await open.get('/outcomes/export.parquet');
+    // https://www.iana.org/assignments/media-types/application/vnd.apache.parquet
+    expect(response.headers.get('content-type')).toBe('application/vnd.apache.parquet');
+    expect(response.headers.get('content-disposition')).toMatch(/filename="cases\.parquet"/);
+    const read = await readParquetFile(new Uint8Array(await response.arrayBuffer()));
+    const lines = (await textOf('/outcomes/export.ndjson')).trim().split('\n');
+    expect(read.rows).toEqual(lines.map((line) => JSON.parse(line)));
+    expect(read.rows.length).toBeGreaterThan(COUNT * 0.9);
+    // Beside the rows the file tells nothing that was not made for exports.
+    expect(read.keys).toEqual([]);
+    const dictionary: DataDictionary = JSON.parse(await textOf('/outcomes/dictionary'));
+    expect(read.columns).toEqual(
+      dictionary.columns.map(({ name, parquet }) => [name, READ_AS[parquet]]),
+    );
+  });
+
+  it('has no rows as Parquet where there are no cases, and its columns all the same', async () => {
+    const none = await open.get('/outcomes/export.parquet?from=1990-01-01&to=1990-12-31');
+    const read = await readParquetFile(new Uint8Array(await none.arrayBuffer()));
+    const { columns }: DataDictionary = JSON.parse(await textOf('/outcomes/dictionary'));
+    expect(read.rows).toEqual([]);
+    expect(read.columns.map(([name]) => name)).toEqual(columns.map(({ name }) => name));
   });
 
   it('has the columns of the dictionary, no other, and no time of a day', async () => {
@@ -257,11 +283,14 @@ describe('where small counts are hidden', () => {
     expect((await reportOf(app)).policy).toEqual({ smallCells: 'hide', threshold: 40 });
   });
 
-  it.each(['/outcomes/export.csv', '/outcomes/export.ndjson'])('%s is refused', async (path) => {
-    const response = await hiding.get(path);
-    expect(response.status).toBe(403);
-    expect((await jsonOf(response))['type']).toMatch(/\/small-counts-hidden$/);
-  });
+  it.each(['/outcomes/export.csv', '/outcomes/export.ndjson', '/outcomes/export.parquet'])(
+    '%s is refused',
+    async (path) => {
+      const response = await hiding.get(path);
+      expect(response.status).toBe(403);
+      expect((await jsonOf(response))['type']).toMatch(/\/small-counts-hidden$/);
+    },
+  );
 
   it('there is no curve of single cases', async () => {
     const series = JSON.parse(await textOf('/outcomes/series?series=cusum-en-bloc', hiding));
@@ -304,6 +333,7 @@ describe('a question', () => {
     ['/outcomes?organ=colon&organ=rectum', [['repeated-parameter', '/organ']]],
     ['/outcomes?operator=EX-OP-1', [['', '/operator']]],
     ['/outcomes/export.csv?by=organ', [['unknown-parameter', '']]],
+    ['/outcomes/export.parquet?by=organ', [['unknown-parameter', '']]],
     // Rows of an operator of the outcomes would join the pseudonyms of two purposes.
     [`/outcomes/export.csv?operator=${OPERATOR}`, [['unknown-parameter', '']]],
     ['/outcomes/series?series=none', [['', '/series']]],

@@ -12,7 +12,9 @@ const dictionary: {
     readonly name: string;
     readonly says: string;
     readonly type: string;
+    readonly parquet: string;
     readonly unit?: string;
+    readonly whole?: true;
   }[];
 } = JSON.parse(readFileSync('shared/data-dictionary.json', 'utf8'));
 
@@ -30,6 +32,18 @@ describe('the data dictionary that is shared', () => {
       expect(says.length, name).toBeGreaterThan(8);
       expect(unit !== undefined, name).toBe(type === 'number');
     }
+  });
+
+  it('names a type of Parquet for each column, by what it holds', () => {
+    // Types: Apache Parquet, Types and LogicalTypes.
+    const types = { pseudonym: 'STRING', word: 'STRING', day: 'DATE', boolean: 'BOOLEAN' };
+    const expected = dictionary.columns.map(({ type, whole }) =>
+      Object.hasOwn(types, type) ? Reflect.get(types, type) : whole ? 'INT32' : 'DOUBLE',
+    );
+    expect(dictionary.columns.map(({ parquet }) => parquet)).toEqual(expected);
+    const whole = dictionary.columns.filter((each) => each.whole).map(({ name }) => name);
+    expect(whole).toEqual(['pieces', 'pathology_days']);
+    expect(new Set(expected).size).toBe(5);
   });
 
   it('has no column of an instant, a sender or a record', () => {

@@ -1,7 +1,8 @@
 import { parseExportQuery, parseOutcomeQuery, parseSeriesQuery } from '../../contract/index.js';
 import { type Checked, csvRows, type Problem } from '../../kernel/index.js';
 import { renderQualityReport } from '../../pages/index.js';
-import type { ExportRow } from '../../pipeline/index.js';
+import { toParquet } from '../../parquet/index.js';
+import type { ExportRow, FoundRows, Service } from '../../pipeline/index.js';
 import { type Refusal, Refused } from '../problem-document.js';
 import type { Route } from '../route.js';
 
@@ -56,12 +57,11 @@ export const exportCsv: Route = {
   method: 'GET',
   path: '/outcomes/export.csv',
   answer: async ({ query }, { service }) => {
-    const found = service.exportCases(asked(parseExportQuery(query())));
-    if (found.kind === 'hidden') throw new Refused(HIDDEN);
+    const rows = rowsFor(query(), service);
     const names = service.dataDictionary().columns.map(({ name }) => name);
     return {
       status: 200,
-      body: csvOf(names, found.rows),
+      body: csvOf(names, rows),
       mediaType: 'text/csv; charset=utf-8; header=present',
       headers: { 'Content-Disposition': 'attachment; filename="cases.csv"' },
     };
@@ -73,16 +73,39 @@ export const exportNdjson: Route = {
   method: 'GET',
   path: '/outcomes/export.ndjson',
   answer: async ({ query }, { service }) => {
-    const found = service.exportCases(asked(parseExportQuery(query())));
-    if (found.kind === 'hidden') throw new Refused(HIDDEN);
+    const rows = rowsFor(query(), service);
     return {
       status: 200,
-      body: linesOf(found.rows),
+      body: linesOf(rows),
       mediaType: 'application/x-ndjson',
       headers: { 'Content-Disposition': 'attachment; filename="cases.ndjson"' },
     };
   },
 };
+
+/** Media type as registered with IANA. */
+export const exportParquet: Route = {
+  method: 'GET',
+  path: '/outcomes/export.parquet',
+  answer: async ({ query }, { service }) => {
+    const rows = rowsFor(query(), service);
+    return {
+      status: 200,
+      body: toParquet(service.dataDictionary().columns, rows),
+      mediaType: 'application/vnd.apache.parquet',
+      headers: { 'Content-Disposition': 'attachment; filename="cases.parquet"' },
+    };
+  },
+};
+
+type Rows = Extract<FoundRows, { readonly kind: 'rows' }>['rows'];
+
+/** @throws Refused */
+function rowsFor(query: string, service: Service): Rows {
+  const found = service.exportCases(asked(parseExportQuery(query)));
+  if (found.kind === 'hidden') throw new Refused(HIDDEN);
+  return found.rows;
+}
 
 async function* csvOf(names: readonly string[], pages: AsyncIterable<readonly ExportRow[]>) {
   yield csvRows([names]);
