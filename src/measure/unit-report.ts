@@ -1,7 +1,7 @@
 import type { Extension, MeasureReport, MeasureReportGroup } from 'fhir/r4.js';
 import { type Checked, failed, type Problem, passed } from '../kernel/index.js';
 import type { IndicatorId, IndicatorResult, IntervalMethod } from '../outcomes/index.js';
-import { INDICATOR_IDS } from '../outcomes/index.js';
+import { boundsOf, INDICATOR_IDS } from '../outcomes/index.js';
 import { localSystem } from '../terminology/index.js';
 import { EXTENSION, INDICATOR_CODES, type PopulationName } from './codes.table.js';
 
@@ -75,6 +75,7 @@ function toResult(group: MeasureReportGroup, pointer: string): Checked<Indicator
       level: part(interval, 'level')?.valueDecimal ?? 0,
       method,
     },
+    bounds: boundsOf({ yes: numerator, no: denominator - numerator, missing }),
     isSmall: false,
   });
 }

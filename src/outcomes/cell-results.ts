@@ -1,5 +1,6 @@
 import { roundTo } from '../kernel/index.js';
 import { clopperPearsonInterval, wilsonInterval } from '../statistics/index.js';
+import { boundsOf } from './bounds.js';
 import type { MeasuredCell, Quartiles, WordCounts } from './counts.js';
 import type { IntervalMethod } from './question.js';
 import type { IndicatorResult, QuantityResult, RateInterval } from './report.js';
@@ -40,6 +41,7 @@ export function indicatorResult(
     windowOpen,
     rate: yes / denominator,
     interval,
+    bounds: boundsOf(counts),
     isSmall: !isSafe(yes, threshold) || !isSafe(no, threshold),
   };
 }

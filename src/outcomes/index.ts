@@ -1,4 +1,6 @@
 export { sizeBandOf, traineeBandOf } from './bands.js';
+export { boundsOf, type MissingBounds } from './bounds.js';
+export { MISSING_IN_NO_RATE, NOT_ADJUSTED } from './cautions.js';
 export { NO_CASES } from './cell-results.js';
 export { measuredCells, rollUp, withinAsked } from './cells.js';
 export type {
@@ -22,6 +24,8 @@ export type {
 export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
 export { TOO_MANY_CASES } from './hidden-series.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
+export { JUDGED_BY, type JudgedBy, judgedBy, judgedByOfAll } from './judged-by.js';
+export { type OfOrgans, organsOf, type RanOver, ranOver, speaksOf } from './organs.js';
 export type {
   Filters,
   IntervalMethod,
@@ -58,7 +62,7 @@ export type {
   SpeedSeries,
   Threshold,
 } from './series.js';
-export { SERIES } from './series.table.js';
+export { CURVE_ORGANS, SERIES } from './series.table.js';
 export {
   dimensionsOf,
   type Hidden,

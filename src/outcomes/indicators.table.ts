@@ -1,4 +1,5 @@
 import { cite } from '../references/index.js';
+import { COLORECTAL } from './organs.js';
 import type { Benchmark, Definition } from './report.js';
 import { INDICATOR_IDS, type IndicatorId } from './words.js';
 
@@ -21,18 +22,43 @@ const TOO_YOUNG = 'procedures whose days are not over yet, whatever has happened
 export const WINDOW_DAYS = { bleeding28d: 28, others: 30 } as const;
 
 const COMPLICATIONS: readonly Benchmark[] = [
-  { says: 'expert level, colorectal: complications', atMost: 0.05, cites: [LEVEL] },
+  {
+    says: 'expert level, colorectal: complications',
+    organs: COLORECTAL,
+    atMost: 0.05,
+    cites: [LEVEL],
+  },
   { says: 'European early-cancer group: adverse events below 5 %', atMost: 0.05, cites: [GROUP] },
 ];
 
 const PERFORATION_SEEN: readonly Benchmark[] = [
-  { says: 'experts of 590 colorectal dissections had 3.7 %', atMost: 0.037, cites: [LEVEL] },
-  { says: 'trainees of the same had 6.9 %', atMost: 0.069, cites: [LEVEL] },
+  {
+    says: 'experts of 590 colorectal dissections had 3.7 %',
+    organs: COLORECTAL,
+    atMost: 0.037,
+    cites: [LEVEL],
+  },
+  {
+    says: 'trainees of 590 colorectal dissections had 6.9 %',
+    organs: COLORECTAL,
+    atMost: 0.069,
+    cites: [LEVEL],
+  },
 ];
 
 const BLEEDING_SEEN: readonly Benchmark[] = [
-  { says: 'experts of 590 colorectal dissections had 2.9 %', atMost: 0.029, cites: [LEVEL] },
-  { says: 'trainees of the same had 4.4 %', atMost: 0.044, cites: [LEVEL] },
+  {
+    says: 'experts of 590 colorectal dissections had 2.9 %, by a definition of bleeding not noted',
+    organs: COLORECTAL,
+    atMost: 0.029,
+    cites: [LEVEL],
+  },
+  {
+    says: 'trainees of 590 colorectal dissections had 4.4 %, by a definition of bleeding not noted',
+    organs: COLORECTAL,
+    atMost: 0.044,
+    cites: [LEVEL],
+  },
 ];
 
 type Row = Omit<Definition, 'id' | 'good' | 'benchmarks' | 'denominator' | 'exclusions'> &
@@ -60,10 +86,11 @@ const DEFINITIONS: { readonly [Id in IndicatorId]: Omit<Definition, 'id'> } = {
     exclusions: [NEVER_STARTED],
     good: 'high',
     benchmarks: [
-      { says: 'expert level, colorectal', atLeast: 0.9, cites: [LEVEL] },
+      { says: 'expert level, colorectal', organs: COLORECTAL, atLeast: 0.9, cites: [LEVEL] },
       {
-        says: 'rectum with severe fibrosis had 86.4 %',
-        atLeast: 0.864,
+        says: 'rectum without severe fibrosis had 96.6 %, with it 86.4 %',
+        organs: ['rectum'],
+        atLeast: 0.966,
         cites: [cite('gePort2023', 'rectal dissections', 'published')],
       },
     ],
@@ -82,6 +109,7 @@ const DEFINITIONS: { readonly [Id in IndicatorId]: Omit<Definition, 'id'> } = {
     benchmarks: [
       {
         says: 'rectum without severe fibrosis had 79.7 %, with it 61.4 %',
+        organs: ['rectum'],
         atLeast: 0.797,
         cites: [cite('gePort2023', 'rectal dissections', 'published')],
       },
@@ -103,6 +131,7 @@ const DEFINITIONS: { readonly [Id in IndicatorId]: Omit<Definition, 'id'> } = {
       { says: 'European early-cancer group: above 80 %', atLeast: 0.8, cites: [GROUP] },
       {
         says: 'rectum without severe fibrosis had 78.4 %, with it 54.5 %',
+        organs: ['rectum'],
         atLeast: 0.784,
         cites: [cite('gePort2023', 'rectal dissections', 'published')],
       },
@@ -132,6 +161,7 @@ const DEFINITIONS: { readonly [Id in IndicatorId]: Omit<Definition, 'id'> } = {
     title: 'Delayed bleeding from 6 hours to 30 days (bleed-6h-30d)',
     numerator: 'overt haematochezia with a bleeding spot at repeat colonoscopy, or transfusion',
     denominator: 'procedures in colon or rectum in which the dissection began',
+    organs: COLORECTAL,
     windowDays: WINDOW_DAYS.others,
     benchmarks: BLEEDING_SEEN,
     cites: [cite('wjg2014', 'definition of delayed bleeding', 'published')],
@@ -204,5 +234,10 @@ export const INDICATORS: readonly Definition[] = INDICATOR_IDS.map((id) => ({
 
 /** The speed that marks an expert, in cm2/h, and other levels of it. */
 export const SPEED_BENCHMARKS: readonly Benchmark[] = [
-  { says: 'expert level, colorectal: 9 cm2/h or more', atLeast: 9, cites: [LEVEL] },
+  {
+    says: 'expert level, colorectal: 9 cm2/h or more',
+    organs: COLORECTAL,
+    atLeast: 9,
+    cites: [LEVEL],
+  },
 ];

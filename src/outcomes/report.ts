@@ -1,5 +1,8 @@
 import type { Citation } from '../kernel/index.js';
+import type { MissingBounds } from './bounds.js';
 import type { FollowUpCounts, Stratum } from './counts.js';
+import type { JudgedBy } from './judged-by.js';
+import type { OfOrgans } from './organs.js';
 import type { IntervalMethod, OutcomeQuery, SmallCellPolicy } from './question.js';
 import type { IndicatorId, QuantityId } from './words.js';
 
@@ -25,6 +28,8 @@ export type IndicatorResult =
       /** Share of 0 to 1. */
       readonly rate: number;
       readonly interval: RateInterval;
+      /** The rate whatever the missing outcomes were. */
+      readonly bounds: MissingBounds;
       /** Shown although small, to those who may see it. */
       readonly isSmall: boolean;
     }
@@ -88,16 +93,18 @@ export interface SurvivalCurve {
   readonly isCoarsened: boolean;
 }
 
-/** A published rate or speed to hold beside a result; never a limit of its own. */
-export interface Benchmark {
+/**
+ * A published rate or speed; never a limit of its own. It stands beside cases of its organs alone.
+ */
+export interface Benchmark extends OfOrgans {
   readonly says: string;
   readonly atLeast?: number;
   readonly atMost?: number;
   readonly cites: readonly Citation[];
 }
 
-/** What an indicator counts, for readers. */
-export interface Definition {
+/** What an indicator counts, for readers; with the organs of its cases where they are some alone. */
+export interface Definition extends OfOrgans {
   readonly id: IndicatorId;
   readonly title: string;
   readonly numerator: string;
@@ -118,12 +125,14 @@ export interface OutcomeReport {
   readonly followUp?: FollowUpCounts;
   /** Absent: suppressed, or no lesion was checked. */
   readonly recurrence?: SurvivalCurve;
+  /** Sets of rules behind the rate of curative resections; where small counts are hidden, of all kept cases. */
+  readonly judgedBy: readonly JudgedBy[];
   readonly definitions: readonly Definition[];
   /** What each state of the first check means; derived, no source. */
   readonly followUpDefinitions: { readonly [State in keyof FollowUpCounts]: string };
   /** Published speeds, in cm2/h. */
   readonly speedBenchmarks: readonly Benchmark[];
-  /** Of the intervals and of the curve. */
+  /** Of the intervals, of the bounds and of the curve. */
   readonly sources: readonly Citation[];
   /** For readers: what the numbers cannot say. */
   readonly cautions: readonly string[];

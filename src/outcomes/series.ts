@@ -1,6 +1,7 @@
 import type { Citation } from '../kernel/index.js';
 import type { CusumAims } from '../statistics/index.js';
 import type { Stratum } from './counts.js';
+import type { OfOrgans, RanOver } from './organs.js';
 import type { SeriesName } from './question.js';
 import type { IndicatorId } from './words.js';
 
@@ -23,6 +24,11 @@ export interface CusumSeries {
   readonly series: SeriesName;
   readonly title: string;
   readonly aims: CusumAims;
+  /** Of which organs the aims speak; absent: of any, or they came with the question. */
+  readonly aimsOf?: readonly string[];
+  readonly over: RanOver;
+  /** Cases that were asked for and left out: of an organ of which the aims do not speak. */
+  readonly ofOtherOrgans: number;
   readonly step: number;
   readonly lowerLimit: number;
   readonly upperLimit: number;
@@ -60,6 +66,7 @@ export interface Funnel {
   /** Share of 0 to 1 that points are held to: the rate of all points together, or one given. */
   readonly target: number;
   readonly targetIs: 'own-rate' | 'given';
+  readonly over: RanOver;
   readonly points: readonly FunnelPoint[];
   readonly limits: readonly FunnelLimits[];
   /** Strata left out: fewer than 10 observations, or suppressed. */
@@ -78,8 +85,13 @@ export interface LearningBlock {
 }
 
 /** The first case after which a curve keeps a published level, over a whole block. */
-export interface Threshold {
+export interface Threshold extends OfOrgans {
+  readonly of: 'enBlocRate' | 'r0Rate' | 'medianSpeedCm2PerH';
+  /** Share of 0 to 1, or cm2/h. */
+  readonly atLeast: number;
   readonly says: string;
+  /** Whether it speaks of the cases of the curve; if not, whether it was reached is not said. */
+  readonly isOfThese: boolean;
   readonly reachedAtCase?: number;
   readonly publishedAtCase?: number;
   readonly cites: readonly Citation[];
@@ -89,6 +101,7 @@ export interface LearningCurve {
   readonly kind: 'learning-curve';
   readonly blockSize: number;
   readonly cases: number;
+  readonly over: RanOver;
   readonly blocks: readonly LearningBlock[];
   readonly thresholds: readonly Threshold[];
 }
@@ -102,8 +115,9 @@ export interface SpeedSeries {
   readonly told: number;
   /** Dissections that do not tell both. */
   readonly missing: number;
-  /** A published speed to hold beside the points. */
-  readonly level: { readonly speedCm2PerH: number; readonly says: string };
+  readonly over: RanOver;
+  /** A published speed to hold beside the points; absent: none speaks of their organs alone. */
+  readonly level?: { readonly speedCm2PerH: number; readonly says: string };
   readonly cites: readonly Citation[];
 }
 
@@ -113,7 +127,7 @@ export interface SpeedOfCase {
   readonly organ: string;
 }
 
-/** Curves show single cases: where small counts are hidden there is none. */
+/** No curve: small counts are hidden, cases are too many, or the aims are not of their organ. */
 export interface HiddenSeries {
   readonly kind: 'hidden';
   readonly because: string;

@@ -1,5 +1,6 @@
 import type { CaseInOrder } from './counts.js';
 import { SMALL_COUNTS } from './hidden-series.js';
+import { casesOver, type RanOver, speaksOf } from './organs.js';
 import type { SmallCellPolicy } from './question.js';
 import type { HiddenSeries, SpeedOfCase, SpeedSeries } from './series.js';
 import { EXPERT_SPEED, hasBegun } from './series.table.js';
@@ -9,7 +10,7 @@ const MOST_POINTS = 500;
 
 /**
  * Speed against the area of the specimen. A dissection that never began has no speed, and is
- * neither a point nor missing.
+ * neither a point nor missing. The published level stands beside cases of its organs alone.
  *
  * Source: colorectalLevel2020 for the level beside it.
  *
@@ -18,18 +19,21 @@ const MOST_POINTS = 500;
 export function speedSeries(
   cases: readonly CaseInOrder[],
   { smallCells }: SmallCellPolicy,
+  over: RanOver = {},
 ): SpeedSeries | HiddenSeries {
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const begun = cases.filter(hasBegun);
+  const begun = casesOver(cases, over).filter(hasBegun);
   const told = begun.flatMap(pointOf);
-  const { cites, ...level } = EXPERT_SPEED;
+  const { cites, organs, ...level } = EXPERT_SPEED;
+  const isOfThese = speaksOf({ organs }, over.organs);
   return {
     kind: 'speed',
     points: thinned(told),
     told: told.length,
     missing: begun.length - told.length,
-    level,
-    cites,
+    over,
+    ...(isOfThese ? { level } : {}),
+    cites: isOfThese ? cites : [],
   };
 }
 

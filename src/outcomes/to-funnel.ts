@@ -1,5 +1,6 @@
 import { invariant } from '../kernel/index.js';
 import { EXACT_FUNNEL_CITES, exactFunnelLimits } from '../statistics/index.js';
+import type { RanOver } from './organs.js';
 import type { ReportCell } from './report.js';
 import type { Funnel, FunnelLimits, FunnelPlace, FunnelPoint } from './series.js';
 import { LEAST_FOR_RANKING } from './to-report.js';
@@ -16,12 +17,14 @@ const MOST_SIZES = 60;
  *
  * @param strata of a report without the cell of all cases, or units
  * @param target share of 0 to 1; absent: the rate of all points together
+ * @param over whose cases the strata hold
  * @throws InvariantError for another target
  */
 export function toFunnel(
   strata: readonly (Pick<ReportCell, 'indicators'> & { readonly stratum: FunnelPlace })[],
   indicator: IndicatorId,
   target?: number,
+  over: RanOver = {},
 ): Funnel {
   const rates = strata.flatMap(({ stratum, indicators }) => {
     const found = indicators.find(({ id }) => id === indicator);
@@ -37,6 +40,7 @@ export function toFunnel(
     indicator,
     target: aim,
     targetIs: target === undefined ? 'own-rate' : 'given',
+    over,
     points: rates.map((each): FunnelPoint => ({ ...each, position: positionOf(each, aim) })),
     limits: sizesFor(rates.map(({ of }) => of)).map((of) => limitsAt(aim, of)),
     leftOut: strata.length - rates.length,

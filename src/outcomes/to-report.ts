@@ -1,8 +1,11 @@
 import { CLOPPER_PEARSON_CITES, KAPLAN_MEIER_CITES, WILSON_CITES } from '../statistics/index.js';
+import { BOUNDS_CITES } from './bounds.js';
+import { MISSING_IN_NO_RATE, NOT_ADJUSTED } from './cautions.js';
 import { indicatorResult, quantityResult } from './cell-results.js';
 import type { CubeCell, FollowUpCounts, MeasuredCell, WatchedFor } from './counts.js';
 import { FOLLOW_UP_DEFINITIONS } from './follow-up-state.js';
 import { INDICATORS, SPEED_BENCHMARKS } from './indicators.table.js';
+import { type JudgedBy, mixedRules } from './judged-by.js';
 import type { OutcomeQuery, SmallCellPolicy } from './question.js';
 import { recurrenceCurve } from './recurrence-curve.js';
 import type { OutcomeReport, ReportCell } from './report.js';
@@ -22,18 +25,19 @@ export interface Counted {
   readonly cube: readonly CubeCell[];
   readonly followUps: FollowUpCounts;
   readonly watched: readonly WatchedFor[];
+  readonly judgedBy: readonly JudgedBy[];
 }
 
 const CAUTIONS: readonly string[] = [
-  'Rates are not adjusted for how difficult the cases were: a difference is a question.',
-  'Missing outcomes are in no rate; where they are many, the rate speaks of those who were reached.',
+  NOT_ADJUSTED,
+  MISSING_IN_NO_RATE,
   'An event is told sooner than its absence: where many are missing, rates of adverse outcomes are rather too high.',
   'One finding against a cure is a "no", and a "yes" needs all findings: where many are missing, the rate of curative resections is rather too low.',
   'Cases whose days are not over are in no rate, whatever has happened.',
   'The numbers change while records come in: an answer of another day may differ.',
 ];
 const CAUTION_HIDDEN =
-  'Small counts, and others that would give them away, are hidden. Follow-up and recurrence are then shown for all cases together alone.';
+  'Small counts, and others that would give them away, are hidden. Follow-up and recurrence are then shown for all cases together alone, and a set of rules that judged few cases is not named.';
 
 /**
  * Makes the report of counted cells: rates with their intervals, quartiles, follow-up and the
@@ -61,14 +65,16 @@ export function toReport(
       ? {}
       : { followUp: counted.followUps }),
     ...(recurrence === undefined ? {} : { recurrence }),
+    judgedBy: counted.judgedBy,
     definitions: INDICATORS,
     followUpDefinitions: FOLLOW_UP_DEFINITIONS,
     speedBenchmarks: SPEED_BENCHMARKS,
     sources: [
       ...(query.interval === 'wilson' ? WILSON_CITES : CLOPPER_PEARSON_CITES),
+      ...BOUNDS_CITES,
       ...(recurrence === undefined ? [] : KAPLAN_MEIER_CITES),
     ],
-    cautions: isHiding ? [...CAUTIONS, CAUTION_HIDDEN] : CAUTIONS,
+    cautions: [...CAUTIONS, ...mixedRules(counted.judgedBy), ...(isHiding ? [CAUTION_HIDDEN] : [])],
     asOf: query.asOf,
   };
 }

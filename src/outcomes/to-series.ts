@@ -7,30 +7,47 @@ import {
   quartiles,
 } from '../statistics/index.js';
 import type { CaseInOrder } from './counts.js';
-import { SMALL_COUNTS } from './hidden-series.js';
-import type { SeriesName, SmallCellPolicy } from './question.js';
+import { aimsOfOthers, SMALL_COUNTS } from './hidden-series.js';
+import { casesOver, type RanOver, ranOver, speaksOf } from './organs.js';
+import type { Filters, SeriesName, SmallCellPolicy } from './question.js';
 import type { CusumSeries, HiddenSeries, LearningBlock, LearningCurve } from './series.js';
 import { hasBegun, SERIES, THRESHOLDS, type ThresholdRow } from './series.table.js';
 import type { IndicatorWord } from './words.js';
 
+/** What a question says of a curve. */
+export interface CurveAsked {
+  readonly filters: Filters;
+  /** Instead of those of the series. */
+  readonly aims: Partial<CusumAims>;
+}
+
 /**
- * Both cumulative sums of one outcome, one point a case that tells it.
+ * Both cumulative sums of one outcome, one point a case that tells it. It runs over the organs of
+ * which its aims speak, unless the question brings both rates or is about one organ; of another
+ * organ there is no curve. A level in what fails is of its organs whatever the rates are.
  *
  * Source: cusumPrograms; the aims of each series, see its table.
  *
  * @param cases in the order of resection
- * @param aims instead of those of the series
  * @throws InvariantError for aims that are none
  */
 export function cusumSeries(
   cases: readonly CaseInOrder[],
   name: SeriesName,
   { smallCells }: SmallCellPolicy,
-  aims: CusumAims = SERIES[name].aims,
+  { filters, aims: other }: CurveAsked = { filters: {}, aims: {} },
 ): CusumSeries | HiddenSeries {
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const { title, cites, of, hasFailed } = SERIES[name];
-  const asked = cases.filter(({ words }) => words[of] !== 'not-applicable');
+  const { title, cites, of, hasFailed, failsBelowLevel } = SERIES[name];
+  const aims = { ...SERIES[name].aims, ...other };
+  const hasOwn = other.acceptable !== undefined && other.unacceptable !== undefined;
+  const { organs: aimsOf } = hasOwn && !failsBelowLevel ? {} : SERIES[name];
+  const over = ranOver(filters, aimsOf);
+  if (aimsOf !== undefined && !speaksOf({ organs: aimsOf }, over.organs)) {
+    return aimsOfOthers(aimsOf, failsBelowLevel);
+  }
+  const applicable = cases.filter(({ words }) => words[of] !== 'not-applicable');
+  const asked = casesOver(applicable, over);
   const told = asked.flatMap((one) => {
     const failed = hasFailed(one);
     return failed === undefined ? [] : [{ on: one.on, failed }];
@@ -42,6 +59,9 @@ export function cusumSeries(
     series: name,
     title,
     aims,
+    ...(aimsOf === undefined ? {} : { aimsOf }),
+    over,
+    ofOtherOrgans: applicable.length - asked.length,
     step: parameters.step,
     lowerLimit: parameters.lowerLimit,
     upperLimit: parameters.upperLimit,
@@ -51,12 +71,12 @@ export function cusumSeries(
       ...point,
     })),
     missing: asked.length - told.length,
-    cites: [...CUSUM_CITES, ...cites],
+    cites: hasOwn ? CUSUM_CITES : [...CUSUM_CITES, ...cites],
   };
 }
 
 /**
- * Rates and speed in blocks of cases, beside published levels.
+ * Rates and speed in blocks of cases, beside published levels of the same organs.
  *
  * Source: each row of the table of thresholds.
  *
@@ -68,10 +88,11 @@ export function learningCurve(
   cases: readonly CaseInOrder[],
   { smallCells }: SmallCellPolicy,
   blockSize = 20,
+  over: RanOver = {},
 ): LearningCurve | HiddenSeries {
   invariant(Number.isSafeInteger(blockSize) && blockSize > 0, 'a block has a size');
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const begun = cases.filter(hasBegun);
+  const begun = casesOver(cases, over).filter(hasBegun);
   const count = Math.ceil(begun.length / blockSize);
   const blocks = Array.from({ length: count }, (_, i) =>
     blockOf(begun.slice(i * blockSize, (i + 1) * blockSize), i * blockSize),
@@ -81,11 +102,16 @@ export function learningCurve(
     kind: 'learning-curve',
     blockSize,
     cases: begun.length,
+    over,
     blocks,
     thresholds: THRESHOLDS.map((row) => {
-      const { of: _of, atLeast: _atLeast, ...threshold } = row;
-      const reached = reachedAt(full, row);
-      return { ...threshold, ...(reached === undefined ? {} : { reachedAtCase: reached }) };
+      const isOfThese = speaksOf(row, over.organs);
+      const reached = isOfThese ? reachedAt(full, row) : undefined;
+      return {
+        ...row,
+        isOfThese,
+        ...(reached === undefined ? {} : { reachedAtCase: reached }),
+      };
     }),
   };
 }

@@ -7,7 +7,7 @@ import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
 import { BLUE, INK, type Look, VERMILLION } from './palette.table.js';
 import { place, scaleOver } from './scale.js';
-import { counted, percentText } from './words.js';
+import { counted, overText, percentText } from './words.js';
 
 /** The two forms in which a curve of failures is summed up. */
 export type CusumForm = 'simple' | 'sequential';
@@ -15,7 +15,7 @@ export type CusumForm = 'simple' | 'sequential';
 /** What the chart needs of a curve. */
 export type CusumCurve = Pick<
   CusumSeries,
-  'aims' | 'step' | 'lowerLimit' | 'upperLimit' | 'points' | 'missing'
+  'aims' | 'step' | 'lowerLimit' | 'upperLimit' | 'points' | 'missing' | 'over' | 'ofOtherOrgans'
 >;
 
 export interface CusumChart extends ChartText {
@@ -115,19 +115,28 @@ function legendFor({ form, curve }: CusumChart): readonly Legend[] {
 function notesOn({ form, curve }: CusumChart): readonly string[] {
   const { acceptable, unacceptable, alpha, beta } = curve.aims;
   const rates = `acceptable failure rate ${percentText(acceptable)}`;
-  const missing =
-    curve.missing === 0 ? [] : [`Left out: ${counted(curve.missing, 'case')} without an answer.`];
+  const cases = [
+    `Cases: ${overText(curve.over)}.`,
+    ...(curve.missing === 0
+      ? []
+      : [`Left out: ${counted(curve.missing, 'case')} without an answer.`]),
+    ...(curve.ofOtherOrgans === 0
+      ? []
+      : [
+          `Left out: ${counted(curve.ofOtherOrgans, 'case')} of other organs; the aims are not of them.`,
+        ]),
+  ];
   if (form === 'simple') {
     return [
       `Each failure adds 1 and every case takes off the ${rates}. This form has no limits.`,
-      ...missing,
+      ...cases,
     ];
   }
   return [
     `Each success takes off ${fixedText(curve.step, 3)}, each failure adds ${fixedText(1 - curve.step, 3)}: ` +
       `${rates}, unacceptable ${percentText(unacceptable)}, risks of error ${percentText(alpha)} and ${percentText(beta)}.`,
     'At or above h1 the failure rate is unacceptable, at or below h0 acceptable; between them is no verdict.',
-    ...missing,
+    ...cases,
   ];
 }
 
@@ -141,5 +150,5 @@ function described({ form, curve }: CusumChart): string {
       reached === undefined ? [] : [` The ${reached} limit was reached at case ${number}.`],
     );
   const cases = counted(curve.points.length, 'case');
-  return `Cumulative sum over ${cases} with ${counted(failures, 'failure')}.${end}${reached.join('')}`;
+  return `Cumulative sum over ${cases} (${overText(curve.over)}) with ${counted(failures, 'failure')}.${end}${reached.join('')}`;
 }

@@ -2,9 +2,9 @@ import type { IndicatorId, OutcomeReport, OutcomeSeries } from '../outcomes/inde
 import { type CusumForm, cusumChart } from './cusum-chart.js';
 import { emptyFigure } from './figure.js';
 import { funnelChart } from './funnel-chart.js';
+import { type LearningForm, learningChart } from './learning-chart.js';
 import type { Markup } from './markup.js';
 import { type PeriodCell, ratesOver } from './report/indicator-section.js';
-import { intervalText } from './report/indicator-words.js';
 import { recurrenceChart } from './report/other-sections.js';
 import { speedsOf } from './report/speeds.js';
 import { stratumText } from './stratum-text.js';
@@ -14,8 +14,8 @@ export type SingleChart =
   | {
       readonly kind: 'series';
       readonly series: OutcomeSeries;
-      /** Of a cumulative sum. */
-      readonly form: CusumForm;
+      /** Of a cumulative sum, or of a learning curve. */
+      readonly form: CusumForm | LearningForm;
     }
   | { readonly kind: 'recurrence'; readonly report: OutcomeReport }
   /** The groups of a report, or all cases together where it has none. */
@@ -60,12 +60,13 @@ function rates(
   if (definition === undefined) {
     return emptyFigure({ id: 'rates', title: indicator }, 'This report does not hold it.');
   }
-  return ratesOver(definition, cells, intervalText(report), are);
+  return ratesOver(definition, cells, report, are);
 }
 
-function curve(series: OutcomeSeries, form: CusumForm): Markup {
+function curve(series: OutcomeSeries, asked: CusumForm | LearningForm): Markup {
   switch (series.kind) {
     case 'cusum': {
+      const form = asked === 'sequential' ? asked : 'simple';
       const words = form === 'simple' ? 'simple form' : 'sequential test';
       const about = { id: series.series, title: `${series.title}: ${words}` };
       return cusumChart({ ...about, form, curve: series });
@@ -77,6 +78,11 @@ function curve(series: OutcomeSeries, form: CusumForm): Markup {
     case 'hidden':
       return emptyFigure({ id: 'curve', title: 'Not shown' }, series.because);
     case 'learning-curve':
-      return emptyFigure({ id: 'curve', title: 'Learning curve' }, 'It is told in numbers alone.');
+      return learningChart({
+        id: 'learning-curve',
+        title: 'Learning curve',
+        form: asked === 'speed' ? asked : 'rates',
+        curve: series,
+      });
   }
 }

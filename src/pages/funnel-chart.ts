@@ -9,10 +9,13 @@ import type { Markup } from './markup.js';
 import { BLUE, INK, type Look, SECOND_INK, VERMILLION } from './palette.table.js';
 import { percentScale, place, type Scale, scaleOver } from './scale.js';
 import { shortText, stratumText } from './stratum-text.js';
-import { counted, percentText, rangeText } from './words.js';
+import { counted, organsText, percentText, rangeText } from './words.js';
 
 /** What the chart needs of a funnel. */
-export type FunnelShape = Pick<Funnel, 'target' | 'targetIs' | 'points' | 'limits' | 'leftOut'>;
+export type FunnelShape = Pick<
+  Funnel,
+  'target' | 'targetIs' | 'points' | 'limits' | 'leftOut' | 'over'
+>;
 
 export interface FunnelChart extends ChartText {
   readonly funnel: FunnelShape;
@@ -116,11 +119,12 @@ const LEGEND: readonly Legend[] = [
   { look: LOOKS['beyond-998'], shows: 'mark', words: 'beyond the 99.8 % limits' },
 ];
 
-function notesOn({ target, targetIs, leftOut }: FunnelShape): readonly string[] {
+function notesOn({ target, targetIs, leftOut, over }: FunnelShape): readonly string[] {
   const origin = targetIs === 'own-rate' ? 'the rate of all shown points together' : 'as given';
   return [
     `Target ${percentText(target)}, ${origin}. Exact binomial limits. The chart is no ranking: ` +
       'case mix is not taken into account.',
+    `Cases: ${organsText(over.organs)}.`,
     ...(leftOut === 0
       ? []
       : [

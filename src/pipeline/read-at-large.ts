@@ -1,25 +1,18 @@
 import {
-  cusumSeries,
   dimensionsOf,
   type FinestCells,
   type Hidden,
   hiddenProblems,
-  learningCurve,
   NO_CASES,
   type OutcomeCounts,
   type OutcomeQuery,
-  type OutcomeReport,
   rollUp,
-  SERIES,
-  type SeriesName,
   type SmallCellPolicy,
   shownBut,
-  speedSeries,
-  TOO_MANY_CASES,
-  toFunnel,
   toReport,
   withinAsked,
 } from '../outcomes/index.js';
+import { curvesOf } from './curves-of-report.js';
 import type { FoundAtLarge, OutcomeQuestion, OutcomesAtLarge } from './outcomes-service.js';
 import {
   asOfToday,
@@ -29,7 +22,6 @@ import {
   policyOf,
   reportOf,
 } from './read-outcomes.js';
-import { casesInOrder } from './read-series.js';
 
 /** A report with its years and curves, all of one moment. */
 export async function readOutcomesAtLarge(
@@ -94,7 +86,8 @@ function cellOf(
   const [all] = rollUp(withinAsked(asked, { ...ofYear, filters: {} }), []);
   if (all === undefined) return undefined;
   const { quantities } = NO_CASES;
-  const counted = { all: { ...all, quantities }, strata: [], cube, followUps: NOBODY, watched: [] };
+  const none = { strata: [], followUps: NOBODY, watched: [], judgedBy: [] };
+  const counted = { ...none, all: { ...all, quantities }, cube };
   const shown = hidden === undefined ? undefined : shownBut(hidden, ofYear, cube);
   return toReport(ofYear, policy, counted, shown).cells[0];
 }
@@ -102,36 +95,3 @@ function cellOf(
 const NOBODY = {
   ...{ onTime: 0, late: 0, notYetDue: 0, overdue: 0, lost: 0, ended: 0, notPlanned: 0 },
 };
-
-const CUSUMS: readonly SeriesName[] = ['cusum-en-bloc', 'cusum-r0', 'cusum-perforation'];
-const IN_FUNNELS = ['enBloc', 'adverseEvent30d'] as const;
-
-/** Funnels of the groups; of all cases together curves, the speeds, and of one operator learning. */
-async function curvesOf(
-  report: OutcomeReport,
-  policy: SmallCellPolicy,
-  counts: OutcomeCounts,
-): Promise<OutcomesAtLarge['series']> {
-  const { query, cells, definitions } = report;
-  const strata = cells.slice(1);
-  const funnels = IN_FUNNELS.flatMap((id) => {
-    const title = definitions.find((each) => each.id === id)?.title ?? id;
-    return strata.length === 0
-      ? []
-      : [{ title: `${title} of the groups`, series: toFunnel(strata, id) }];
-  });
-  const cases = policy.smallCells === 'hide' ? [] : await casesInOrder(query, counts);
-  if (cases === undefined) {
-    return [...funnels, { title: 'Case by case', series: TOO_MANY_CASES }];
-  }
-  const cusums = CUSUMS.map((name) => ({
-    title: `Case by case: ${SERIES[name].title}`,
-    series: cusumSeries(cases, name, policy),
-  }));
-  const learning =
-    query.filters.operator === undefined
-      ? []
-      : [{ title: 'Learning curve', series: learningCurve(cases, policy) }];
-  const speed = { title: 'Speed against size', series: speedSeries(cases, policy) };
-  return [...funnels, ...cusums, ...learning, speed];
-}

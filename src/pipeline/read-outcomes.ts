@@ -7,6 +7,10 @@ import {
   type Hidden,
   hiddenIn,
   hiddenProblems,
+  JUDGED_BY,
+  type JudgedBy,
+  judgedBy,
+  judgedByOfAll,
   MEASURES,
   measuredCells,
   type OutcomeCounts,
@@ -84,10 +88,10 @@ export async function hiddenStepwise(
 /** Where small counts are hidden, every cell is looked at and what is asked is a part of them. */
 async function countedFor(
   query: OutcomeQuery,
-  { smallCells }: SmallCellPolicy,
+  policy: SmallCellPolicy,
   counts: OutcomeCounts,
 ): Promise<Counted> {
-  const isHiding = smallCells === 'hide';
+  const isHiding = policy.smallCells === 'hide';
   const dimensions = dimensionsOf(query);
   const finest = isHiding
     ? await counts.cells(EVERYTHING, dimensions, hasPeriod(query))
@@ -101,7 +105,18 @@ async function countedFor(
     cube: isHiding ? rollUp(finest, dimensions) : [],
     followUps: countFollowUps(isCourseShown ? await counts.firstChecks(query) : [], query.asOf),
     watched: isCourseShown ? await counts.watched(query) : [],
+    judgedBy: await setsFor(query, policy, counts),
   };
+}
+
+/** Where small counts are hidden, of all cases that are kept and never of the question alone. */
+async function setsFor(
+  query: OutcomeQuery,
+  policy: SmallCellPolicy,
+  counts: OutcomeCounts,
+): Promise<readonly JudgedBy[]> {
+  if (policy.smallCells === 'show') return judgedBy(await counts.cells(query, JUDGED_BY, false));
+  return judgedByOfAll(await counts.cells(EVERYTHING, JUDGED_BY, false), query, policy);
 }
 
 const isOfAll = (query: Asked): boolean =>

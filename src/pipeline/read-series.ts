@@ -5,6 +5,7 @@ import {
   cusumSeries,
   learningCurve,
   type OutcomeCounts,
+  ranOver,
   SERIES,
   type SeriesName,
   speedSeries,
@@ -27,26 +28,28 @@ export async function readSeries(
       const { by, indicator, target, ...asked } = question;
       const found = await readOutcomes({ ...asked, by: [by], interval: 'wilson' }, deps);
       if (found.kind === 'invalid') return found;
-      return { kind: 'found', series: toFunnel(found.report.cells.slice(1), indicator, target) };
+      const strata = found.report.cells.slice(1);
+      const over = ranOver(question.filters);
+      return { kind: 'found', series: toFunnel(strata, indicator, target, over) };
     }
     case 'speed': {
       const cases = policy.smallCells === 'hide' ? [] : await casesFor(question, deps);
       if (cases === undefined) return TOO_MANY;
-      return { kind: 'found', series: speedSeries(cases, policy) };
+      return { kind: 'found', series: speedSeries(cases, policy, ranOver(question.filters)) };
     }
     case 'learning-curve': {
       const cases = policy.smallCells === 'hide' ? [] : await casesFor(question, deps);
       if (cases === undefined) return TOO_MANY;
-      return { kind: 'found', series: learningCurve(cases, policy, question.blockSize) };
+      const over = ranOver(question.filters);
+      return { kind: 'found', series: learningCurve(cases, policy, question.blockSize, over) };
     }
     default: {
-      const { series, aims } = question;
+      const { series, aims, filters } = question;
       const problems = aimsProblems(series, aims);
       if (problems.length > 0) return { kind: 'invalid', problems };
       const cases = policy.smallCells === 'hide' ? [] : await casesFor(question, deps);
       if (cases === undefined) return TOO_MANY;
-      const inForce = { ...SERIES[series].aims, ...aims };
-      return { kind: 'found', series: cusumSeries(cases, series, policy, inForce) };
+      return { kind: 'found', series: cusumSeries(cases, series, policy, { filters, aims }) };
     }
   }
 }

@@ -137,6 +137,14 @@ export const BIBLIOGRAPHY = {
     citation: 'Clopper CJ, Pearson ES. Biometrika 1934;26:404-413',
     about: 'exact interval of a single proportion',
   },
+  manski1989: {
+    citation: 'Manski CF. J Hum Resour 1989;24:343-360',
+    about: 'what can be said of a share of which some are not observed',
+  },
+  horowitzManski2000: {
+    citation: 'Horowitz JL, Manski CF. J Am Stat Assoc 2000;95:77-84',
+    about: 'bounds where outcomes are missing',
+  },
   funnelSmall2012: {
     citation: 'BMC Med Res Methodol 2012;12:98',
     about: 'control limits of funnel plots at low expected counts',

@@ -99,6 +99,7 @@ export function counted(
     cube: cubeOf(rows, told),
     followUps: { onTime: 0, late: 0, notYetDue: 0, overdue: 0, lost: 0, ended: 0, notPlanned: 0 },
     watched: [],
+    judgedBy: [],
     ...more,
   };
 }

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type CaseInOrder, type SmallCellPolicy, speedSeries } from '../../src/outcomes/index.js';
+import {
+  type CaseInOrder,
+  type RanOver,
+  type SmallCellPolicy,
+  speedSeries,
+} from '../../src/outcomes/index.js';
 
 const SHOW: SmallCellPolicy = { smallCells: 'show', threshold: 5 };
 
@@ -13,8 +18,8 @@ const caseOf = (change: Partial<CaseInOrder>): CaseInOrder => ({
   ...change,
 });
 
-const seriesOf = (cases: readonly CaseInOrder[]) => {
-  const series = speedSeries(cases, SHOW);
+const seriesOf = (cases: readonly CaseInOrder[], over: RanOver = {}) => {
+  const series = speedSeries(cases, SHOW, over);
   if (series.kind === 'hidden') throw new Error('single cases are shown here');
   return series;
 };
@@ -44,10 +49,27 @@ describe('speeds against the area of the specimen', () => {
     expect(seriesOf(cases)).toMatchObject({ points: [], told: 0, missing: 0 });
   });
 
-  it('stand beside 9 cm2/h, the expert level in the colorectum (PMC7411630, abstract)', () => {
-    const { level, cites } = seriesOf([]);
-    expect(level.speedCm2PerH).toBe(9);
-    expect(cites.map(({ work }) => work)).toEqual(['colorectalLevel2020']);
+  it.each([[['colon']], [['rectum']], [['colon', 'rectum']]])(
+    'stand beside 9 cm2/h, the expert level in the colorectum (PMC7411630, abstract), of %j',
+    (organs) => {
+      const { level, cites } = seriesOf([], { organs });
+      expect(level?.speedCm2PerH).toBe(9);
+      expect(cites.map(({ work }) => work)).toEqual(['colorectalLevel2020']);
+    },
+  );
+
+  it.each([[{}], [{ organs: ['stomach'] }], [{ organs: ['colon', 'oesophagus'] }]])(
+    'do not stand beside a level of the colorectum where others may be among them: %j',
+    (over) => {
+      const { level, cites } = seriesOf([], over);
+      expect([level, cites]).toEqual([undefined, []]);
+    },
+  );
+
+  it('are those of the organs over which they run', () => {
+    const cases = [caseOf({}), caseOf({ organ: 'stomach' }), caseOf({ organ: 'rectum' })];
+    const { points, told } = seriesOf(cases, { organs: ['colon', 'rectum'] });
+    expect([points.map(({ organ }) => organ), told]).toEqual([['colon', 'rectum'], 2]);
   });
 
   it.each([499, 500, 501, 777, 1000, 1001, 9999])(

@@ -125,6 +125,8 @@ const chartOf = (id: string) => ({
     upperLimit: 1,
     points: CURVE,
     missing: 0,
+    over: {},
+    ofOtherOrgans: 0,
   },
 });
 

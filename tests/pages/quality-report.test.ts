@@ -1,34 +1,10 @@
 import { createHash } from 'node:crypto';
-import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import { CAUTION } from '../../src/kernel/index.js';
 import { renderQualityReport } from '../../src/pages/index.js';
+import { attribute, below, type Element, isElement, read, words } from './read-page.js';
 import { EMPTY_REPORT, REPORT } from './report-samples.js';
 import { HARM } from './samples.js';
-
-type Element = DefaultTreeAdapterTypes.Element;
-type Child = DefaultTreeAdapterTypes.ChildNode;
-
-const isElement = (node: Child): node is Element => 'tagName' in node;
-
-const below = (nodes: readonly Child[]): readonly Element[] =>
-  nodes.filter(isElement).flatMap((node) => [node, ...below(node.childNodes)]);
-
-const words = (node: Child): string =>
-  'value' in node ? node.value : isElement(node) ? node.childNodes.map(words).join('') : '';
-
-const attribute = (node: Element, name: string): string | undefined =>
-  node.attrs.find((found) => found.name === name)?.value;
-
-/** Parses as the HTML standard says, and keeps each parse error. */
-function read(page: string | { readonly html: string }) {
-  const html = typeof page === 'string' ? page : page.html;
-  const errors: string[] = [];
-  const document = parse(html, { onParseError: ({ code }) => errors.push(code) });
-  const elements = below(document.childNodes);
-  const named = (...names: string[]) => elements.filter(({ tagName }) => names.includes(tagName));
-  return { errors, elements, named, mode: document.mode };
-}
 
 /** What a page has that a policy without scripts and style attributes would stop. */
 const stopped = (elements: readonly Element[]): readonly string[] =>
@@ -148,14 +124,15 @@ describe('the tables of a report', () => {
     expect(heads?.[2]).toBe('95 % interval (Wilson score)');
   });
 
-  it('give rate, interval, count, n, missing and open of 81 in 263 (Newcombe 1998)', () => {
+  it('give rate, interval, count, n, missing with its ends, and open of 81 in 263 (Newcombe 1998)', () => {
     expect(rows('En bloc')[1]).toEqual([
       'all cases',
       '30.8 %',
       '25.5 to 36.6 %',
       '81',
       '263',
-      '4',
+      // 81 and 85 of 267, by division.
+      '4 (30.3 to 31.8 %)',
       '7',
     ]);
   });
@@ -166,7 +143,7 @@ describe('the tables of a report', () => {
       ['organ colon', 'not shown: small numbers'],
       ['organ not told (too few cases to compare)', 'no rate', '–', '–', '0', '2', '1'],
       ['By period'],
-      ['2025', '30.8 %', '25.5 to 36.6 %', '81', '263', '4', '7'],
+      ['2025', '30.8 %', '25.5 to 36.6 %', '81', '263', '4 (30.3 to 31.8 %)', '7'],
       ['2026', 'not shown: small numbers'],
     ]);
   });
@@ -230,9 +207,11 @@ describe('what a report says of itself', () => {
   });
 
   it('names the works of its intervals', () => {
-    const [said] = textOf(REPORT).filter((text) => text.startsWith('Intervals and curve: '));
+    const [said] = textOf(REPORT).filter((text) =>
+      text.startsWith('Intervals, bounds of what is missing, and curve: '),
+    );
     expect(said).toMatch(/\[\d+\]/);
-    expect(textOf(EMPTY_REPORT).some((text) => text.startsWith('Intervals and curve'))).toBe(false);
+    expect(textOf(EMPTY_REPORT).some((text) => text.startsWith('Intervals, bounds'))).toBe(false);
   });
 });
 

@@ -11,6 +11,7 @@ const EN_BLOC: IndicatorResult = {
   missing: 4,
   windowOpen: 7,
   rate: 81 / 263,
+  bounds: { ifNo: 81 / 267, ifYes: 85 / 267 },
   interval: { lower: 0.2553, upper: 0.3662, method: 'wilson', level: 0.95 },
   isSmall: false,
 };
@@ -83,6 +84,10 @@ const OUTCOMES: OutcomeReport = {
     notPlanned: 16,
   },
   recurrence: SURVIVAL,
+  judgedBy: [
+    { organ: 'colon', ruleSet: 'set-a', judged: 7 },
+    { organ: 'colon', ruleSet: 'set-b', judged: 40 },
+  ],
   definitions: [
     {
       id: 'enBloc',
@@ -145,6 +150,9 @@ export const REPORT: QualityReport = {
         upperLimit: 2.7095,
         points: CURVE,
         missing: 0,
+        aimsOf: ['colon', 'rectum'],
+        over: { organs: ['colon', 'rectum'] },
+        ofOtherOrgans: 3,
         cites: CITES,
       },
     },
@@ -155,6 +163,7 @@ export const REPORT: QualityReport = {
         indicator: 'enBloc',
         target: 0.9,
         targetIs: 'own-rate',
+        over: {},
         points: FUNNEL_POINTS,
         limits: [],
         leftOut: 0,
@@ -167,10 +176,18 @@ export const REPORT: QualityReport = {
         kind: 'learning-curve',
         blockSize: 20,
         cases: 22,
+        over: { operator: HARM },
         blocks: [{ fromCase: 1, toCase: 20, enBlocRate: 0.9, medianSpeedCm2PerH: 8.2 }],
         thresholds: [
-          { says: 'a published level', reachedAtCase: 20, publishedAtCase: 40, cites: CITES },
-          { says: 'another', cites: CITES },
+          {
+            ...{ of: 'enBlocRate', atLeast: 0.9, isOfThese: true, says: 'a published level' },
+            ...{ reachedAtCase: 20, publishedAtCase: 40, cites: CITES },
+          },
+          { of: 'r0Rate', atLeast: 0.711, isOfThese: true, says: 'another', cites: CITES },
+          {
+            ...{ of: 'medianSpeedCm2PerH', atLeast: 9, isOfThese: false, organs: ['colon'] },
+            ...{ says: 'one of others', cites: CITES },
+          },
         ],
       },
     },
@@ -180,6 +197,7 @@ export const REPORT: QualityReport = {
         kind: 'speed',
         points: SPEEDS.map(({ group, ...point }) => ({ ...point, organ: group })),
         told: SPEEDS.length,
+        over: {},
         missing: 0,
         level: { speedCm2PerH: 9, says: 'expert level' },
         cites: CITES,
@@ -199,6 +217,7 @@ export const EMPTY_REPORT: QualityReport = {
     query: { ...QUERY, filters: {}, by: [], interval: 'clopper-pearson' },
     policy: { smallCells: 'hide', threshold: 5 },
     cells: [],
+    judgedBy: [],
     definitions: OUTCOMES.definitions,
     followUpDefinitions: OUTCOMES.followUpDefinitions,
     speedBenchmarks: [],

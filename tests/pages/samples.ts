@@ -68,6 +68,8 @@ export const cusum = (form: 'simple' | 'sequential', points = CURVE, title = 'Cu
       upperLimit: 2.7095,
       points,
       missing: 2,
+      over: { organs: ['colon', 'rectum'] },
+      ofOtherOrgans: 4,
     },
   });
 
@@ -95,7 +97,7 @@ export const funnel = (points: FunnelShape['points'], limits = LIMITS) =>
   funnelChart({
     id: 'funnel',
     title: 'Funnel',
-    funnel: { target: 0.9, targetIs: 'given', points, limits, leftOut: 2 },
+    funnel: { target: 0.9, targetIs: 'given', points, limits, leftOut: 2, over: {} },
   });
 
 const ORGANS = ['oesophagus', 'stomach', 'duodenum', 'colon', 'rectum'];

@@ -1,5 +1,6 @@
 import type { Benchmark, Definition } from '../../outcomes/index.js';
 import { type Content, element, type Markup, together } from '../markup.js';
+import { organsText } from '../words.js';
 import type { Sources } from './sources.js';
 import { tableOf } from './table.js';
 
@@ -26,11 +27,14 @@ export function definitionsTable(definitions: readonly Definition[], sources: So
   });
 }
 
+const ofOrgans = (organs: Benchmark['organs']): string =>
+  organs === undefined ? 'no organ told' : `${organsText(organs)} alone`;
+
 function published(benchmarks: readonly Benchmark[], sources: Sources): Content {
   if (benchmarks.length === 0) return 'none';
   return together(
-    benchmarks.map(({ says, cites }) =>
-      element('p', {}, `${says}: `, together(sources.mention(cites))),
+    benchmarks.map(({ says, organs, cites }) =>
+      element('p', {}, `${says} (${ofOrgans(organs)}): `, together(sources.mention(cites))),
     ),
   );
 }

@@ -5,7 +5,7 @@ import type {
   MissingBounds,
   OutcomeReport,
 } from '../../outcomes/index.js';
-import { type Content, element, element, together, together } from '../markup.js';
+import { type Content, element, together } from '../markup.js';
 import { percentText, rangeText } from '../words.js';
 import type { Column, Row } from './table.js';
 
@@ -45,7 +45,7 @@ export const rateColumns = (head: string, report: OutcomeReport): readonly Colum
   { title: intervalText(report), isNumber: true },
   { title: 'Count', isNumber: true },
   { title: 'Out of (n)', isNumber: true },
-  { title: 'Missing (the rate, were all of them no, or yes)', isNumber: true },
+  { title: 'Missing (rate, were they no to yes)', isNumber: true },
   { title: 'Window open', isNumber: true },
 ];
 
@@ -60,7 +60,10 @@ export function boundedCells(result: IndicatorResult): Row['cells'] {
 const MISSING = 4;
 
 const withBounds = (cell: Content, { ifNo, ifYes }: MissingBounds): Content =>
-  together([cell, element('br'), `(${rangeText({ lower: ifNo, upper: ifYes })})`]);
+  together([
+    cell,
+    element('span', { class: 'remark' }, ` (${rangeText({ lower: ifNo, upper: ifYes })})`),
+  ]);
 
 /** One result as cells: rate, interval, count, out of, missing, open. */
 export function rateCells(result: IndicatorResult): Row['cells'] {

@@ -2,8 +2,9 @@ import { trimmedText } from '../../kernel/index.js';
 import type { Definition, LearningCurve, OutcomeSeries } from '../../outcomes/index.js';
 import { cusumChart } from '../cusum-chart.js';
 import { funnelChart } from '../funnel-chart.js';
+import { learningChart } from '../learning-chart.js';
 import { element, type Markup } from '../markup.js';
-import { percentText } from '../words.js';
+import { organsText, percentText } from '../words.js';
 import { citationText } from './sources.js';
 import { speedsOf } from './speeds.js';
 import { tableOf } from './table.js';
@@ -63,9 +64,26 @@ function contentOf(
     case 'speed':
       return [element('figure', {}, speedsOf(series, id))];
     case 'learning-curve':
-      return [learningTable(title, series), thresholdList(series)];
+      return [
+        ...LEARNING_FORMS.map((form) =>
+          element(
+            'figure',
+            {},
+            learningChart({
+              id: `${id}-${form}`,
+              title: `${title}: ${form === 'rates' ? 'rates' : 'speed'}`,
+              form,
+              curve: series,
+            }),
+          ),
+        ),
+        learningTable(title, series),
+        thresholdList(series),
+      ];
   }
 }
+
+const LEARNING_FORMS = ['rates', 'speed'] as const;
 
 function learningTable(title: string, { blocks, blockSize }: LearningCurve): Markup {
   const rate = (share: number | undefined): string =>
@@ -101,8 +119,10 @@ function thresholdList({ thresholds }: LearningCurve): Markup {
   return element(
     'ul',
     {},
-    ...thresholds.map(({ says, reachedAtCase, publishedAtCase, cites }) => {
-      const here = reachedAtCase === undefined ? 'not reached' : `reached at case ${reachedAtCase}`;
+    ...thresholds.map(({ says, organs, isOfThese, reachedAtCase, publishedAtCase, cites }) => {
+      const reached =
+        reachedAtCase === undefined ? 'not reached' : `reached at case ${reachedAtCase}`;
+      const here = isOfThese ? reached : `of ${organsText(organs)} alone, not compared here`;
       const there = publishedAtCase === undefined ? '' : `, published: case ${publishedAtCase}`;
       const source = cites.map(citationText).join('; ');
       return element('li', {}, `${says}: ${here}${there}. Source: ${source}.`);

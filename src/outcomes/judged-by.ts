@@ -1,0 +1,79 @@
+import { rollUp } from './cells.js';
+import type { CubeCell, FinestCells } from './counts.js';
+import type { OutcomeQuery, SmallCellPolicy } from './question.js';
+import { hiddenIn, shownBut } from './shown.js';
+import type { Dimension } from './words.js';
+
+/**
+ * A set of rules by which cases of an organ were judged. A record keeps the set that was in force
+ * in its unit when it was judged.
+ */
+export interface JudgedBy {
+  readonly organ: string;
+  readonly ruleSet: string;
+  /** Cases in the rate of curative resections; absent: small counts are hidden. */
+  readonly judged?: number;
+}
+
+/** By what cells are told apart that tell the sets of rules. */
+export const JUDGED_BY: readonly Dimension[] = ['organ', 'ruleSet'];
+
+/** The sets of a question with their cases. @param cells of the question, by `JUDGED_BY` */
+export const judgedBy = (cells: FinestCells): readonly JudgedBy[] =>
+  inOrder(cells).flatMap((cell) => {
+    const judged = judgedIn(cell);
+    return judged === 0 ? [] : [{ ...placeOf(cell), judged }];
+  });
+
+/**
+ * The sets that may be told where small counts are hidden: those whose cells the answer by organ
+ * and rule set over all kept cases shows, without their counts. As it is a part of one answer that
+ * everybody may ask for, and the same whatever the question, it tells nothing new; a count of the
+ * question itself could be taken from that of another one.
+ *
+ * @param cells of all cases that are kept, by `JUDGED_BY`
+ */
+export function judgedByOfAll(
+  cells: FinestCells,
+  { filters }: Pick<OutcomeQuery, 'filters'>,
+  { threshold }: Pick<SmallCellPolicy, 'threshold'>,
+): readonly JudgedBy[] {
+  const asked = { filters: {}, by: JUDGED_BY };
+  const cube = rollUp(cells, JUDGED_BY);
+  const hidden = new Map(
+    (['cases', 'curative'] as const).map((measure) => [
+      measure,
+      hiddenIn(asked, cube, threshold, measure),
+    ]),
+  );
+  const { isShown } = shownBut(hidden, asked, cube);
+  return inOrder(cells)
+    .filter((cell) => judgedIn(cell) > 0)
+    .filter(({ stratum }) => isShown(stratum, 'cases') && isShown(stratum, 'curative'))
+    .map(placeOf)
+    .filter(({ organ }) => filters.organ === undefined || filters.organ === organ)
+    .filter(({ ruleSet }) => filters.ruleSet === undefined || filters.ruleSet === ruleSet);
+}
+
+/** What a reader has to know of a rate over verdicts of several sets; empty: they are of one. */
+export function mixedRules(sets: readonly JudgedBy[]): readonly string[] {
+  const organs = [...new Set(sets.map(({ organ }) => organ))];
+  const mixed = organs.flatMap((organ) => {
+    const names = sets.filter((each) => each.organ === organ).map(({ ruleSet }) => ruleSet);
+    return names.length < 2 ? [] : [`${organ}: ${names.join(', ')}`];
+  });
+  if (mixed.length === 0) return [];
+  const isOfAll = sets.some(({ judged }) => judged === undefined);
+  return [
+    `The rate of curative resections mixes verdicts by several sets of rules${isOfAll ? ', as far as all kept cases tell' : ''} (${mixed.join('; ')}): each record keeps the set of the day on which it was judged. by=ruleSet tells them apart.`,
+  ];
+}
+
+const judgedIn = ({ indicators: { curative } }: CubeCell): number => curative.yes + curative.no;
+
+const placeOf = ({ stratum: { organ = '', ruleSet = '' } }: CubeCell) => ({ organ, ruleSet });
+
+const inOrder = (cells: FinestCells): FinestCells =>
+  cells.toSorted((a, b) => (nameOf(a) < nameOf(b) ? -1 : 1));
+
+const nameOf = (cell: CubeCell): string => JSON.stringify(placeOf(cell));
