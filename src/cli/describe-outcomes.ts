@@ -48,12 +48,13 @@ export function describeOutcomes(report: OutcomeReport): string {
     ...(groups.length === 0 ? [indicatorTable(report)] : groupTables(report)),
     '',
     quantityTable(report),
-    '',
+    wrap('Curative by: ', rulesText(report)),
     wrap('First check: ', followUpText(report)),
     wrap(
       'Intervals: ',
       `95 %, ${METHODS[query.interval]}. n: events and the others; missing: nobody told; open: the ` +
-        `days are not over. Neither is in n.${smallText(report)}`,
+        `days are not over. Neither is in n. no to yes: the rate, had all missing been no, or yes.` +
+        smallText(report),
     ),
     ...report.cautions.map((caution) => wrap('- ', caution)),
     wrap('- ', CAUTION),
@@ -69,9 +70,13 @@ const ON_THE_RIGHT = [1, 2, 3, 4, 5, 6];
 
 const indicatorTable = ({ cells: [all] }: OutcomeReport): string =>
   tableOf(
-    ['outcome', ...RESULT_COLUMNS],
-    (all?.indicators ?? []).map((result) => [NAMES[result.id], ...resultCells(result)]),
-    ON_THE_RIGHT,
+    ['outcome', ...RESULT_COLUMNS, 'no to yes'],
+    (all?.indicators ?? []).map((result) => [
+      NAMES[result.id],
+      ...resultCells(result),
+      boundsText(result),
+    ]),
+    [...ON_THE_RIGHT, ON_THE_RIGHT.length + 1],
   );
 
 /** One table an outcome: the groups beside each other, all of them first. */
@@ -103,6 +108,13 @@ function resultCells(result: IndicatorResult): readonly string[] {
   }
 }
 
+/** Nothing where nothing is missing: both ends are the rate. */
+function boundsText(result: IndicatorResult): string {
+  if (result.kind !== 'rate' || result.missing === 0) return '';
+  const { ifNo, ifYes } = result.bounds;
+  return `${percent(ifNo)} to ${percent(ifYes)}`;
+}
+
 const percent = (share: number): string => fixedText(100 * share, 1);
 
 const quantityTable = ({ cells: [all] }: OutcomeReport): string =>
@@ -117,6 +129,19 @@ const quantityTable = ({ cells: [all] }: OutcomeReport): string =>
     }),
     [1, 2, 3, 4, 5],
   );
+
+/** The sets of rules behind the rate of curative resections, of each organ. */
+function rulesText({ judgedBy, policy }: OutcomeReport): string {
+  const isHiding = policy.smallCells === 'hide';
+  if (judgedBy.length === 0) return isHiding ? HIDDEN : 'no case has a verdict.';
+  const organs = [...new Set(judgedBy.map(({ organ }) => organ))];
+  const each = organs.map((organ) => {
+    const sets = judgedBy.filter((one) => one.organ === organ);
+    const told = sets.map(({ ruleSet, judged }) => `${ruleSet} ${judged ?? ''}`.trim());
+    return `${organ} ${told.join(', ')}`;
+  });
+  return `${each.join('; ')}${isHiding ? ', of all kept cases' : ''}.`;
+}
 
 function followUpText({ followUp }: OutcomeReport): string {
   if (followUp === undefined) return HIDDEN;

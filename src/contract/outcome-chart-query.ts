@@ -13,9 +13,12 @@ import {
   type CusumAsked,
   FUNNEL,
   type FunnelAsked,
+  LEARNING,
+  type LearningAsked,
   type SpeedAsked,
   toCusum,
   toFunnel,
+  toLearning,
 } from './outcome-series-query.js';
 import { type OUTCOME_CHARTS, OUTCOME_INDICATORS } from './outcome-words.table.js';
 import { readQuery } from './read-query.js';
@@ -31,6 +34,11 @@ export type ChartAsked =
       readonly form: 'simple' | 'sequential';
     }
   | { readonly chart: 'funnel'; readonly series: FunnelAsked }
+  | {
+      readonly chart: 'learning-curve';
+      readonly series: LearningAsked;
+      readonly form: 'rates' | 'speed';
+    }
   | { readonly chart: 'speed'; readonly series: SpeedAsked }
   | {
       readonly chart: 'rates' | 'rates-by-year';
@@ -42,6 +50,7 @@ export type ChartAsked =
 const chartSchemas = {
   cusum: z.strictObject({ ...CASES, ...AIMS, form: oneOf(['simple', 'sequential']).optional() }),
   funnel: z.strictObject({ ...CASES, ...FUNNEL }),
+  learning: z.strictObject({ ...CASES, ...LEARNING, form: oneOf(['rates', 'speed']).optional() }),
   rates: z.strictObject({
     ...{ ...CASES, by: BY, interval: INTERVAL, indicator: oneOf(OUTCOME_INDICATORS) },
   }),
@@ -62,6 +71,12 @@ export function parseChartQuery(name: ChartName, search: string): Checked<ChartA
       const read = readQuery(chartSchemas.cases, search, periodProblems);
       if (!read.ok) return read;
       return passed({ chart: name, series: { ...casesOf(read.value), series: name } });
+    }
+    case 'learning-curve': {
+      const read = readQuery(chartSchemas.learning, search, periodProblems);
+      if (!read.ok) return read;
+      const { form = 'rates', ...rest } = read.value;
+      return passed({ chart: name, series: toLearning(rest), form });
     }
     case 'rates': {
       const read = readQuery(chartSchemas.rates, search, periodProblems);

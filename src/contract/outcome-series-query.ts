@@ -33,7 +33,7 @@ export interface FunnelAsked extends OutcomeCasesAsked {
   readonly target?: number;
 }
 
-interface LearningAsked extends OutcomeCasesAsked {
+export interface LearningAsked extends OutcomeCasesAsked {
   readonly series: 'learning-curve';
   readonly blockSize: number;
 }
@@ -67,15 +67,18 @@ export const FUNNEL = {
   target: share.optional(),
 };
 
+/** A curve of learning is that of one operator. */
+export const LEARNING = {
+  operator: CASES.operator.unwrap(),
+  blockSize: wholeText(5, 200).optional(),
+};
+
 const someSeries = z.strictObject({ ...CASES, series: oneOf(OUTCOME_SERIES) });
 const cusumSchema = z.strictObject({ ...CASES, series: oneOf(CUSUM_SERIES), ...AIMS });
 const funnelSchema = z.strictObject({ ...CASES, series: oneOf(['funnel']), ...FUNNEL });
 const speedSchema = z.strictObject({ ...CASES, series: oneOf(['speed']) });
 const learningSchema = z.strictObject({
-  ...CASES,
-  series: oneOf(['learning-curve']),
-  operator: CASES.operator.unwrap(),
-  blockSize: wholeText(5, 200).optional(),
+  ...{ ...CASES, series: oneOf(['learning-curve']), ...LEARNING },
 });
 
 /** @returns the curve that is asked for, or every problem at once */
@@ -91,9 +94,7 @@ export function parseSeriesQuery(search: string): Checked<SeriesAsked> {
   }
   if (named === 'learning-curve') {
     const read = readQuery(learningSchema, search, periodProblems);
-    if (!read.ok) return read;
-    const { blockSize = DEFAULT_BLOCK } = read.value;
-    return passed({ ...casesOf(read.value), series: 'learning-curve', blockSize });
+    return read.ok ? passed(toLearning(read.value)) : read;
   }
   if (CUSUM_SERIES.some((each) => each === named)) {
     const read = readQuery(cusumSchema, search, periodProblems);
@@ -115,6 +116,11 @@ export function toCusum(read: z.infer<typeof cusumSchema>): CusumAsked {
       ...(beta === undefined ? {} : { beta }),
     },
   };
+}
+
+export function toLearning(read: Omit<z.infer<typeof learningSchema>, 'series'>): LearningAsked {
+  const { blockSize = DEFAULT_BLOCK } = read;
+  return { ...casesOf(read), series: 'learning-curve', blockSize };
 }
 
 export function toFunnel(read: Omit<z.infer<typeof funnelSchema>, 'series'>): FunnelAsked {

@@ -64,6 +64,7 @@ export const OUTCOME_SERIES = [...CUSUM_SERIES, 'learning-curve', 'speed', 'funn
 
 export const OUTCOME_CHARTS = [
   ...CUSUM_SERIES,
+  'learning-curve',
   'speed',
   'funnel',
   'rates',

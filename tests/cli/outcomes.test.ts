@@ -22,12 +22,13 @@ async function asked(
   args: readonly string[],
   smallCells: 'show' | 'hide' = 'show',
   terminal = false,
+  all: readonly Facts[] = FACTS,
 ) {
   const service = createOutcomesService({
     store: {
-      outcomes: { read: (work) => work(countFacts(FACTS)) },
+      outcomes: { read: (work) => work(countFacts(all)) },
       facts: async function* (cases) {
-        yield FACTS.filter((facts) => isAsked(cases, facts));
+        yield all.filter((facts) => isAsked(cases, facts));
       },
     },
     settings: {
@@ -53,6 +54,25 @@ describe('outcomes on a screen', () => {
     expect(out).toMatch(/^speed, cm2\/h +14\.8 +29\.5 +44\.3 +60 +0$/m);
     expect(out).toContain('Wilson score');
     expect(out).toContain('Decision support');
+  });
+
+  it('say between which ends a rate lies with what is missing, and by which rules it was judged', async () => {
+    const facts = FACTS.slice(0, 50).map((one, i) => ({
+      ...{ ...one, organ: 'colon', curabilityRule: i < 20 ? 'jsccr-2019' : 'esge-esd-2022' },
+      curative: i < 8 ? ('missing' as const) : i < 20 ? ('no' as const) : ('yes' as const),
+    }));
+    const { out } = await asked(['outcomes'], 'show', false, facts);
+    // 30 of 42; 30 and 38 of 50, by division.
+    expect(out).toMatch(/^curative +71\.4 % .* 30 +42 +8 +0 +60\.0 to 76\.0$/m);
+    expect(out).toContain('Curative by: colon esge-esd-2022 30, jsccr-2019 12.');
+    const words = out.replace(/\s+/g, ' ');
+    expect(words).toContain(
+      'mixes verdicts by several sets of rules (colon: esge-esd-2022, jsccr-2019)',
+    );
+    const hidden = await asked(['outcomes'], 'hide', false, facts);
+    expect(hidden.out).toContain(
+      'Curative by: colon esge-esd-2022, jsccr-2019, of all kept cases.',
+    );
   });
 
   it('stand in groups, small ones marked where they are shown', async () => {

@@ -116,6 +116,20 @@ describe('a curve that is asked for', () => {
     }
   });
 
+  it('is one of learning as a chart too, of rates unless speed is asked for', () => {
+    const series = { filters: { operator: OPERATOR }, series: 'learning-curve', blockSize: 20 };
+    const chart = 'learning-curve';
+    expect(parseChartQuery(chart, `operator=${OPERATOR}`)).toEqual({
+      ...{ ok: true, value: { chart, series, form: 'rates' } },
+    });
+    expect(parseChartQuery(chart, `operator=${OPERATOR}&form=speed&blockSize=10`)).toEqual({
+      ...{ ok: true, value: { chart, series: { ...series, blockSize: 10 }, form: 'speed' } },
+    });
+    expect(parseChartQuery(chart, '')).toMatchObject({
+      ...{ ok: false, problems: [{ rule: 'missing-field', pointer: '/operator' }] },
+    });
+  });
+
   it('is a funnel of operators unless others are named', () => {
     expect(parseSeriesQuery('series=funnel&indicator=r0&target=0.9')).toEqual({
       ok: true,

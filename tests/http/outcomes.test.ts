@@ -295,9 +295,12 @@ describe('where small counts are hidden', () => {
   it('there is no curve of single cases', async () => {
     const series = JSON.parse(await textOf('/outcomes/series?series=cusum-en-bloc', hiding));
     expect(series.kind).toBe('hidden');
-    expect(JSON.parse(await textOf('/outcomes/series?series=cusum-en-bloc')).points.length).toBe(
-      rowsOf(await textOf('/outcomes/export.csv')).filter(({ en_bloc: word }) =>
-        ['yes', 'no'].includes(word ?? ''),
+    const { over, points } = JSON.parse(await textOf('/outcomes/series?series=cusum-en-bloc'));
+    expect(over).toEqual({ organs: ['colon', 'rectum'] });
+    expect(points.length).toBe(
+      rowsOf(await textOf('/outcomes/export.csv')).filter(
+        ({ en_bloc: word, organ }) =>
+          ['yes', 'no'].includes(word ?? '') && ['colon', 'rectum'].includes(organ ?? ''),
       ).length,
     );
   });
@@ -346,6 +349,13 @@ describe('a question', () => {
     ['/outcomes/series?series=cusum-r0&alpha=0.6&beta=0.5', [['aims-out-of-order', '/beta']]],
     ['/outcomes/series?series=cusum-r0&alpha=1', [['', '/alpha']]],
     ['/outcomes/charts/rates.svg', [['', '/indicator']]],
+    [
+      '/outcomes/charts/learning-curve.svg?form=simple',
+      [
+        ['', '/operator'],
+        ['', '/form'],
+      ],
+    ],
   ] as const)('%s is refused with every problem', async (path, expected) => {
     const response = await open.get(path);
     expect(response.status).toBe(400);
@@ -399,8 +409,20 @@ describe('what people look at', () => {
     if (enBloc?.kind === 'rate') expect(text).toContain(`>${enBloc.numerator}<`);
   });
 
+  it.each(['rates', 'speed'])('shows how one operator learns: %s', async (form) => {
+    const { cells } = await reportOf(open, '?by=operator');
+    const busiest = cells.slice(1).toSorted((a, b) => (b.cases ?? 0) - (a.cases ?? 0))[0];
+    const asked = `operator=${busiest?.stratum.operator}&blockSize=5`;
+    const { blocks } = JSON.parse(await textOf(`/outcomes/series?series=learning-curve&${asked}`));
+    const svg = await textOf(`/outcomes/charts/learning-curve.svg?${asked}&form=${form}`);
+    expect(blocks.length).toBeGreaterThan(3);
+    const drawn = svg.match(/<title>Cases \d+ to \d+: (en bloc|median speed) /g);
+    expect(drawn).toHaveLength(blocks.length);
+    expect(svg).not.toContain(busiest?.stratum.operator ?? '');
+  });
+
   it.each([
-    ...OUTCOME_CHARTS.map((name) => ({
+    ...OUTCOME_CHARTS.filter((name) => name !== 'learning-curve').map((name) => ({
       name,
       query: ['funnel', 'rates', 'rates-by-year'].includes(name) ? '?indicator=enBloc' : '',
     })),

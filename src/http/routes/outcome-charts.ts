@@ -23,6 +23,7 @@ export const readChart: Route = {
 async function chartOf(chart: ChartAsked, service: Service): Promise<string> {
   switch (chart.chart) {
     case 'series':
+    case 'learning-curve':
     case 'speed':
     case 'funnel': {
       const found = await service.readSeries(chart.series);
@@ -47,7 +48,7 @@ async function chartOf(chart: ChartAsked, service: Service): Promise<string> {
   }
 }
 
-const formOf = (chart: ChartAsked) => (chart.chart === 'series' ? chart.form : 'simple');
+const formOf = (chart: ChartAsked) => ('form' in chart ? chart.form : 'simple');
 
 const NO_CHART = {
   problem: 'not-found',
