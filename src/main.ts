@@ -62,6 +62,8 @@ const work: Work = {
     (await import('./reassess-records.js')).reassessRecords(options, tell, world.err),
   followUps: async (read) => (await import('./follow-up-lists.js')).readFollowUps(read, world.err),
   outcomes: async (read) => (await import('./outcome-reports.js')).readOutcomes(read, world.err),
+  publishOutcomes: async (question, tell) =>
+    (await import('./publish-outcomes.js')).publishOutcomes(question, tell, world.err),
   verifyFacts: async (options, tell) =>
     (await import('./verify-facts.js')).verifyFacts(options, tell, world.err),
   serve: async () => (await import('./run-service.js')).runService(world.err),

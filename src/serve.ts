@@ -1,8 +1,5 @@
-import { createServer } from 'node:http';
 import type { Config } from './config/index.js';
 import {
-  bearerToken,
-  createFhirClient,
   createTarget,
   createWorker,
   type DeliveryEvent,
@@ -10,6 +7,7 @@ import {
   type Worker,
 } from './delivery/index.js';
 import { fhirServerState } from './fhir-server-state.js';
+import { fhirBaseOf, toClient, toTarget } from './fhir-target.js';
 import {
   createApp,
   createHttpServer,
@@ -24,15 +22,8 @@ import { keysInForce } from './keys-in-force.js';
 import { type Close, closeAll, openRecords } from './open-records.js';
 import { createPassingTime } from './passing-time.js';
 import { createService, prepareStored, SENT_TYPES } from './pipeline/index.js';
-import { createSandbox, prepareSandbox } from './sandbox/index.js';
 import { createServerBookings } from './server-bookings.js';
-import {
-  createKeptMode,
-  createOutbox,
-  createRecordStore,
-  createSeenMark,
-  type Database,
-} from './store/index.js';
+import { createOutbox, createRecordStore, createSeenMark, type Database } from './store/index.js';
 
 /** A service that listens. */
 export interface Running {
@@ -51,8 +42,8 @@ export interface Running {
   stop(): Promise<boolean>;
 }
 
-/** Entries of the largest Bundle that a case may become; a target that takes fewer is refused. */
-const LARGEST_BUNDLE = 400;
+/** What a case may become; a target that takes fewer entries is refused. */
+const CASES = { types: SENT_TYPES, largestBundle: 400 };
 /** How long a refused sender may go on before the connection is cut. */
 const LINGER_MS = 2_000;
 
@@ -76,11 +67,11 @@ export async function startService(config: Config, source: string): Promise<Runn
 async function build(config: Config, source: string, log: Log, opened: Close[]): Promise<Running> {
   const { database, settings } = await openRecords(config, log, opened);
   const isHeld = await holdsBack(database, config.production);
-  const fhirBase = config.fhir.baseUrl ?? (await startSandbox(config, database, opened));
+  const fhirBase = await fhirBaseOf(config, database, opened);
   const worker = createWorker({
     outbox: createOutbox(database, { worker: `process ${process.pid}` }),
     prepare: prepareStored(settings),
-    target: toTarget(config, fhirBase, database),
+    target: createTarget(toTarget(config, fhirBase, database, CASES)),
     clock: systemClock,
     chance: Math.random,
     log: (event, fields) => log[levelOf(event)]({ event, ...fields }),
@@ -147,14 +138,6 @@ const WARNINGS: readonly DeliveryEvent[] = [
 
 const levelOf = (event: DeliveryEvent) => (WARNINGS.includes(event) ? 'warn' : 'info');
 
-async function startSandbox(config: Config, database: Database, opened: Close[]): Promise<string> {
-  await prepareSandbox(database.db);
-  const sandbox = createSandbox(database.db, { production: config.production });
-  const { port, stop } = await listen(createServer(sandbox), '127.0.0.1', 0);
-  opened.push(() => stop(0));
-  return `http://127.0.0.1:${port}`;
-}
-
 /** Where bookings are learnt from. */
 const toSearch = (config: Config, baseUrl: string, database: Database) => ({
   client: toClient(config, baseUrl),
@@ -163,26 +146,3 @@ const toSearch = (config: Config, baseUrl: string, database: Database) => ({
   mark: createSeenMark(database),
   clock: systemClock,
 });
-
-function toClient({ fhir: { token } }: Config, baseUrl: string) {
-  const authorize = token === undefined ? {} : { authorize: bearerToken(token) };
-  return createFhirClient({ baseUrl, ...authorize });
-}
-
-function toTarget(config: Config, baseUrl: string, database: Database) {
-  const { mode, allowed, entryLimit } = config.fhir;
-  return createTarget({
-    client: toClient(config, baseUrl),
-    baseUrl,
-    needs: {
-      types: SENT_TYPES,
-      mode,
-      largestBundle: LARGEST_BUNDLE,
-      ...(entryLimit === undefined ? {} : { entryLimit }),
-    },
-    missingPatient: config.unit.missingPatient,
-    allowed,
-    clock: systemClock,
-    ...(config.sandbox ? {} : { kept: createKeptMode(database) }),
-  });
-}

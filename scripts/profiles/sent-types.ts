@@ -16,5 +16,6 @@ export const SENT_TYPES = [
   'Provenance',
   'Appointment',
   'Task',
+  'Measure',
   'MeasureReport',
 ] as const;

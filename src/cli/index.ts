@@ -1,2 +1,11 @@
 export { runCli } from './run-cli.js';
-export type { ExitCode, FollowUpLists, KeyWork, MadeKey, RuleBook, Work, World } from './world.js';
+export type {
+  ExitCode,
+  FollowUpLists,
+  KeyWork,
+  MadeKey,
+  Publication,
+  RuleBook,
+  Work,
+  World,
+} from './world.js';

@@ -2,16 +2,20 @@ import { parseOutcomeQuery } from '../contract/index.js';
 import { renderQualityReport } from '../pages/index.js';
 import { describeOutcomes } from './describe-outcomes.js';
 import { problemsText, readOutcomesFlags } from './outcomes-options.js';
+import { publish } from './outcomes-publish.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
 const HELP = `Usage: dissection-records outcomes [options]
        dissection-records outcomes report [options] > report.html
        dissection-records outcomes measure-report --from DAY --to DAY > report.json
+       dissection-records outcomes publish --from DAY --to DAY
 
 Counts the outcomes of all kept cases: rates with their intervals, what is missing, quartiles, and
 where first checks stand. report writes one printable HTML page with charts, measure-report a FHIR
-MeasureReport for other units, in which small counts are always hidden. Uses the database and the
-settings that serve would use; a service may run meanwhile. Small counts are hidden where the
+MeasureReport for other units, in which small counts are always hidden. publish puts that report and
+its Measure on the FHIR server of the unit, in one transaction: a rerun replaces, the same numbers
+again change nothing, and a report by groups stands beside the one without. Uses the database and
+the settings that serve would use; a service may run meanwhile. Small counts are hidden where the
 settings of the unit hide them; a ! beside a rate is a small count that is shown.
 
 Options:
@@ -21,11 +25,11 @@ Options:
   --organ, --rule-set, --size-band, --fibrosis, --technique, --operator, --trainee-band VALUE
                         cases of this value alone; not-told where a record may not tell it
   --interval METHOD     wilson, which is used if not said, or clopper-pearson
-  --json                one JSON document, as GET /outcomes answers
+  --json                one JSON document, as GET /outcomes answers; of publish what became of it
   --help                this text
 
-Exit code: 0 done, 1 the question would show small counts, 2 called wrongly, 3 the database cannot
-be had.
+Exit code: 0 done, 1 the question would show small counts, or the FHIR server refuses what was put
+there, 2 called wrongly, 3 the database or the FHIR server cannot be had: try again.
 `;
 
 export const outcomes: Command = {
@@ -37,6 +41,8 @@ export const outcomes: Command = {
         return report(rest, world, work);
       case 'measure-report':
         return measureReport(rest, world, work);
+      case 'publish':
+        return publish(rest, world, work);
       default:
         return table(args, world, work);
     }
@@ -45,7 +51,7 @@ export const outcomes: Command = {
 
 async function table(args: readonly string[], world: World, work: Work): Promise<ExitCode> {
   const { question, forms, names } = readOutcomesFlags(args, parseOutcomeQuery, ['json']);
-  if (names.length > 0) throw new UsageError('outcomes knows: report.');
+  if (names.length > 0) throw new UsageError('outcomes knows: report, measure-report, publish.');
   return work.outcomes(async (service) => {
     const found = await service.readOutcomes(question);
     if (found.kind === 'invalid') return refuse(found.problems, world);

@@ -1,6 +1,6 @@
 import type { Session } from '../capacity/index.js';
 import type { Role, StoredKey, UnitSettings } from '../contract/index.js';
-import type { Checked } from '../kernel/index.js';
+import type { Checked, Problem } from '../kernel/index.js';
 import type { UnitReport } from '../measure/index.js';
 import type {
   AssessedRecord,
@@ -9,6 +9,7 @@ import type {
   FactsChecked,
   FollowUp,
   FollowUpQuery,
+  OutcomeQuestion,
   OutcomesService,
   Proposal,
   Reassessed,
@@ -25,15 +26,15 @@ export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130;
 /** What a command sees of its surroundings: data to `out`, talk to `err`. */
 export interface World {
   readonly out: (text: string) => void;
-  readonly err: (text: string) => void;
   readonly outBytes: (bytes: Uint8Array) => void;
+  readonly err: (text: string) => void;
   /** Waits until the reader of `out` has taken enough of it; for what is long. */
   readonly taken: () => Promise<void>;
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readStdin: () => Promise<Uint8Array>;
-  /** Whether `out` shows colours. */
   /** Whether `out` is a screen, which shows text alone. */
   readonly terminal: boolean;
+  /** Whether `out` shows colours. */
   readonly colour: boolean;
 }
 
@@ -67,6 +68,11 @@ export interface Work {
    * @returns what `read` returns, or why the database cannot be had
    */
   readonly outcomes: (read: (outcomes: OutcomesService) => Promise<ExitCode>) => Promise<ExitCode>;
+  /** Puts the outcomes of a period on the configured FHIR server; tells what became of them. */
+  readonly publishOutcomes: (
+    question: OutcomeQuestion,
+    tell: (publication: Publication) => ExitCode,
+  ) => Promise<ExitCode>;
   /** Makes the facts of every case of the configured database again; tells of each. */
   readonly verifyFacts: (
     options: { readonly repair: boolean },
@@ -78,6 +84,25 @@ export interface Work {
   readonly printConfig: () => Promise<ExitCode>;
   readonly keys: KeyWork;
 }
+
+/** What became of outcomes that were to be put on a FHIR server. */
+export type Publication =
+  | { readonly kind: 'written'; readonly detail: string; readonly locations: readonly string[] }
+  /** The server holds the same numbers already; nothing was sent. */
+  | { readonly kind: 'unchanged'; readonly locations: readonly string[] }
+  /** Such a report is not made. */
+  | { readonly kind: 'invalid'; readonly problems: readonly Problem[] }
+  | {
+      readonly kind: 'not-published';
+      readonly fault: string;
+      readonly reason: string;
+      /** What the server says itself, an issue a line. */
+      readonly issues: readonly string[];
+      /** It may go well another time without anybody changing anything. */
+      readonly passing: boolean;
+      /** How long the server asked to be left alone, milliseconds. */
+      readonly waitMs?: number;
+    };
 
 /** The follow-ups of every case that is kept. */
 export interface FollowUpLists {

@@ -3,17 +3,17 @@ import type { Problem } from '../kernel/index.js';
 import type { Config } from './config.js';
 import { weaknessOf } from './site-secret.js';
 
-/** To serve and to deliver, or to read and write the records alone. */
-export type Purpose = 'serve' | 'records';
+/** To serve and to deliver, to read and write the records alone, or to publish what they come to. */
+export type Purpose = 'serve' | 'records' | 'publish';
 
 /** What must not be started, each with the variable to change. */
 export function unsafeCombinations(config: Config, purpose: Purpose): readonly Problem[] {
-  return RULES.filter(({ asked, breaks }) => (asked ?? purpose) === purpose && breaks(config)).map(
-    ({ rule, pointer, message, expected }) => ({
-      ...{ rule, message, expected },
-      pointer: `/${pointer}`,
-    }),
-  );
+  return RULES.filter(
+    ({ asked, breaks }) => (asked ?? [purpose]).includes(purpose) && breaks(config),
+  ).map(({ rule, pointer, message, expected }) => ({
+    ...{ rule, message, expected },
+    pointer: `/${pointer}`,
+  }));
 }
 
 function isLoopback(host: string): boolean {
@@ -21,8 +21,8 @@ function isLoopback(host: string): boolean {
 }
 
 interface Rule extends Problem {
-  /** For this purpose alone. */
-  readonly asked?: Purpose;
+  /** For these purposes alone. */
+  readonly asked?: readonly Purpose[];
   readonly breaks: (config: Config) => boolean;
 }
 
@@ -33,7 +33,7 @@ const hasExampleBase = ({ unit }: Config): boolean =>
 const RULES: readonly Rule[] = [
   {
     rule: 'open-without-keys',
-    asked: 'serve',
+    asked: ['serve'],
     pointer: 'HOST',
     message: 'The service would be open to the network and no API key is set up.',
     expected: 'keys (dissection-records keys add), or HOST=127.0.0.1',
@@ -41,7 +41,7 @@ const RULES: readonly Rule[] = [
   },
   {
     rule: 'production-without-keys',
-    asked: 'serve',
+    asked: ['serve'],
     pointer: 'DISSECTION_KEYS_FILE',
     message: 'Production needs API keys that are set up.',
     expected: 'at least one key (dissection-records keys add)',
@@ -63,15 +63,15 @@ const RULES: readonly Rule[] = [
   },
   {
     rule: 'no-destination',
-    asked: 'serve',
+    asked: ['serve', 'publish'],
     pointer: 'DISSECTION_FHIR_BASE_URL',
-    message: 'No FHIR server is named, so no record could be delivered.',
+    message: 'No FHIR server is named, so nothing could be delivered.',
     expected: 'the base URL of a FHIR R4 server, or DISSECTION_SANDBOX=true to try the service',
     breaks: ({ fhir, sandbox }) => fhir.baseUrl === undefined && !sandbox,
   },
   {
     rule: 'two-destinations',
-    asked: 'serve',
+    asked: ['serve', 'publish'],
     pointer: 'DISSECTION_SANDBOX',
     message: 'A FHIR server is named and the sandbox is switched on.',
     expected: 'one of the two',

@@ -241,6 +241,22 @@ export const BASE_INVARIANTS: readonly Rule[] = [
     context: 'Task',
   },
   {
+    key: 'mea-0',
+    severity: 'warning',
+    human:
+      'Name should be usable as an identifier for the module by machine processing applications such as code generation',
+    expression: "name.matches('[A-Z]([A-Za-z0-9_]){0,254}')",
+    context: 'Measure',
+  },
+  {
+    key: 'mea-1',
+    severity: 'error',
+    human: 'Stratifier SHALL be either a single criteria or a set of criteria components',
+    expression:
+      'group.stratifier.all((code | description | criteria).exists() xor component.exists())',
+    context: 'Measure',
+  },
+  {
     key: 'mrp-1',
     severity: 'error',
     human:

@@ -9,7 +9,7 @@ import { structureProblems } from './structure.js';
 
 declare const checked: unique symbol;
 
-/** A transaction that has passed every check; only `checkBundle` gives this brand. */
+/** A transaction that has passed every check of its kind: `checkBundle` or `checkPublication`. */
 export type CheckedBundle = Bundle & { readonly [checked]: true };
 
 /** What the gate says; warnings never hold a delivery back. Fits `Checked<CheckedBundle>`. */

@@ -2,7 +2,7 @@
 // Made by `npm run generated` of the FHIR R4 (4.0.1) JSON schema; do not edit.
 export const validateBundle = validate21;
 
-const schema6 = {"$ref":"#/definitions/Bundle","definitions":{"Address":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["home","work","temp","old","billing"]},"_use":{"$ref":"#/definitions/Element"},"type":{"enum":["postal","physical","both"]},"_type":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"line":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_line":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"city":{"$ref":"#/definitions/string"},"_city":{"$ref":"#/definitions/Element"},"district":{"$ref":"#/definitions/string"},"_district":{"$ref":"#/definitions/Element"},"state":{"$ref":"#/definitions/string"},"_state":{"$ref":"#/definitions/Element"},"postalCode":{"$ref":"#/definitions/string"},"_postalCode":{"$ref":"#/definitions/Element"},"country":{"$ref":"#/definitions/string"},"_country":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Age":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Annotation":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"authorReference":{"$ref":"#/definitions/Reference"},"authorString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_authorString":{"$ref":"#/definitions/Element"},"time":{"$ref":"#/definitions/dateTime"},"_time":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/markdown"},"_text":{"$ref":"#/definitions/Element"}},"required":["text"],"choices":[{"element":"author[x]","properties":["authorReference","authorString"],"required":false}],"additionalProperties":false},"Appointment":{"type":"object","properties":{"resourceType":{"const":"Appointment"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["proposed","pending","booked","arrived","fulfilled","cancelled","noshow","entered-in-error","checked-in","waitlist"]},"_status":{"$ref":"#/definitions/Element"},"cancelationReason":{"$ref":"#/definitions/CodeableConcept"},"serviceCategory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"serviceType":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"specialty":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"appointmentType":{"$ref":"#/definitions/CodeableConcept"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"priority":{"$ref":"#/definitions/unsignedInt"},"_priority":{"$ref":"#/definitions/Element"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"supportingInformation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"start":{"$ref":"#/definitions/instant"},"_start":{"$ref":"#/definitions/Element"},"end":{"$ref":"#/definitions/instant"},"_end":{"$ref":"#/definitions/Element"},"minutesDuration":{"$ref":"#/definitions/positiveInt"},"_minutesDuration":{"$ref":"#/definitions/Element"},"slot":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"created":{"$ref":"#/definitions/dateTime"},"_created":{"$ref":"#/definitions/Element"},"comment":{"$ref":"#/definitions/string"},"_comment":{"$ref":"#/definitions/Element"},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"participant":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Appointment_Participant"}},"requestedPeriod":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Period"}}},"required":["participant","resourceType","status"],"additionalProperties":false},"Appointment_Participant":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"actor":{"$ref":"#/definitions/Reference"},"required":{"enum":["required","optional","information-only"]},"_required":{"$ref":"#/definitions/Element"},"status":{"enum":["accepted","declined","tentative","needs-action"]},"_status":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"required":["status"],"additionalProperties":false},"Attachment":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"contentType":{"$ref":"#/definitions/code"},"_contentType":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/base64Binary"},"_data":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/url"},"_url":{"$ref":"#/definitions/Element"},"size":{"$ref":"#/definitions/unsignedInt"},"_size":{"$ref":"#/definitions/Element"},"hash":{"$ref":"#/definitions/base64Binary"},"_hash":{"$ref":"#/definitions/Element"},"title":{"$ref":"#/definitions/string"},"_title":{"$ref":"#/definitions/Element"},"creation":{"$ref":"#/definitions/dateTime"},"_creation":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Bundle":{"type":"object","properties":{"resourceType":{"const":"Bundle"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"identifier":{"$ref":"#/definitions/Identifier"},"type":{"enum":["document","message","transaction","transaction-response","batch","batch-response","history","searchset","collection"]},"_type":{"$ref":"#/definitions/Element"},"timestamp":{"$ref":"#/definitions/instant"},"_timestamp":{"$ref":"#/definitions/Element"},"total":{"$ref":"#/definitions/unsignedInt"},"_total":{"$ref":"#/definitions/Element"},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"entry":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Entry"}},"signature":{"$ref":"#/definitions/Signature"}},"required":["resourceType","type"],"additionalProperties":false},"Bundle_Entry":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"fullUrl":{"$ref":"#/definitions/uri"},"_fullUrl":{"$ref":"#/definitions/Element"},"resource":{"$ref":"#/definitions/ResourceList"},"search":{"$ref":"#/definitions/Bundle_Search"},"request":{"$ref":"#/definitions/Bundle_Request"},"response":{"$ref":"#/definitions/Bundle_Response"}},"additionalProperties":false},"Bundle_Link":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"relation":{"$ref":"#/definitions/string"},"_relation":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"}},"required":["relation","url"],"additionalProperties":false},"Bundle_Request":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"method":{"enum":["GET","HEAD","POST","PUT","DELETE","PATCH"]},"_method":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"ifNoneMatch":{"$ref":"#/definitions/string"},"_ifNoneMatch":{"$ref":"#/definitions/Element"},"ifModifiedSince":{"$ref":"#/definitions/instant"},"_ifModifiedSince":{"$ref":"#/definitions/Element"},"ifMatch":{"$ref":"#/definitions/string"},"_ifMatch":{"$ref":"#/definitions/Element"},"ifNoneExist":{"$ref":"#/definitions/string"},"_ifNoneExist":{"$ref":"#/definitions/Element"}},"required":["method","url"],"additionalProperties":false},"Bundle_Response":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"$ref":"#/definitions/string"},"_status":{"$ref":"#/definitions/Element"},"location":{"$ref":"#/definitions/uri"},"_location":{"$ref":"#/definitions/Element"},"etag":{"$ref":"#/definitions/string"},"_etag":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/instant"},"_lastModified":{"$ref":"#/definitions/Element"},"outcome":{"$ref":"#/definitions/ResourceList"}},"required":["status"],"additionalProperties":false},"Bundle_Search":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"mode":{"enum":["match","include","outcome"]},"_mode":{"$ref":"#/definitions/Element"},"score":{"$ref":"#/definitions/decimal"},"_score":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"CodeableConcept":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"coding":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Coding":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"},"userSelected":{"$ref":"#/definitions/boolean"},"_userSelected":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Condition":{"type":"object","properties":{"resourceType":{"const":"Condition"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"clinicalStatus":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/condition-clinical"},"code":{"enum":["active","recurrence","relapse","inactive","remission","resolved"]}},"required":["system","code"]}]}}},"required":["coding"]},"verificationStatus":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/condition-ver-status"},"code":{"enum":["unconfirmed","provisional","differential","confirmed","refuted","entered-in-error"]}},"required":["system","code"]}]}}},"required":["coding"]},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"severity":{"$ref":"#/definitions/CodeableConcept"},"code":{"$ref":"#/definitions/CodeableConcept"},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"onsetDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_onsetDateTime":{"$ref":"#/definitions/Element"},"onsetAge":{"$ref":"#/definitions/Age"},"onsetPeriod":{"$ref":"#/definitions/Period"},"onsetRange":{"$ref":"#/definitions/Range"},"onsetString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_onsetString":{"$ref":"#/definitions/Element"},"abatementDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_abatementDateTime":{"$ref":"#/definitions/Element"},"abatementAge":{"$ref":"#/definitions/Age"},"abatementPeriod":{"$ref":"#/definitions/Period"},"abatementRange":{"$ref":"#/definitions/Range"},"abatementString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_abatementString":{"$ref":"#/definitions/Element"},"recordedDate":{"$ref":"#/definitions/dateTime"},"_recordedDate":{"$ref":"#/definitions/Element"},"recorder":{"$ref":"#/definitions/Reference"},"asserter":{"$ref":"#/definitions/Reference"},"stage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Condition_Stage"}},"evidence":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Condition_Evidence"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["resourceType","subject"],"choices":[{"element":"onset[x]","properties":["onsetDateTime","onsetAge","onsetPeriod","onsetRange","onsetString"],"required":false},{"element":"abatement[x]","properties":["abatementDateTime","abatementAge","abatementPeriod","abatementRange","abatementString"],"required":false}],"additionalProperties":false},"Condition_Evidence":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"detail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"additionalProperties":false},"Condition_Stage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"summary":{"$ref":"#/definitions/CodeableConcept"},"assessment":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"type":{"$ref":"#/definitions/CodeableConcept"}},"additionalProperties":false},"ContactDetail":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"telecom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactPoint"}}},"additionalProperties":false},"ContactPoint":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"system":{"enum":["phone","fax","email","pager","url","sms","other"]},"_system":{"$ref":"#/definitions/Element"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"},"use":{"enum":["home","work","temp","old","mobile"]},"_use":{"$ref":"#/definitions/Element"},"rank":{"$ref":"#/definitions/positiveInt"},"_rank":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Contributor":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["author","editor","reviewer","endorser"]},"_type":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}}},"required":["name","type"],"additionalProperties":false},"Count":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"DataRequirement":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["Address","Age","Annotation","Attachment","BackboneElement","CodeableConcept","Coding","ContactDetail","ContactPoint","Contributor","Count","DataRequirement","Distance","Dosage","Duration","Element","ElementDefinition","Expression","Extension","HumanName","Identifier","MarketingStatus","Meta","Money","MoneyQuantity","Narrative","ParameterDefinition","Period","Population","ProdCharacteristic","ProductShelfLife","Quantity","Range","Ratio","Reference","RelatedArtifact","SampledData","Signature","SimpleQuantity","SubstanceAmount","Timing","TriggerDefinition","UsageContext","base64Binary","boolean","canonical","code","date","dateTime","decimal","id","instant","integer","markdown","oid","positiveInt","string","time","unsignedInt","uri","url","uuid","xhtml","Account","ActivityDefinition","AdverseEvent","AllergyIntolerance","Appointment","AppointmentResponse","AuditEvent","Basic","Binary","BiologicallyDerivedProduct","BodyStructure","Bundle","CapabilityStatement","CarePlan","CareTeam","CatalogEntry","ChargeItem","ChargeItemDefinition","Claim","ClaimResponse","ClinicalImpression","CodeSystem","Communication","CommunicationRequest","CompartmentDefinition","Composition","ConceptMap","Condition","Consent","Contract","Coverage","CoverageEligibilityRequest","CoverageEligibilityResponse","DetectedIssue","Device","DeviceDefinition","DeviceMetric","DeviceRequest","DeviceUseStatement","DiagnosticReport","DocumentManifest","DocumentReference","DomainResource","EffectEvidenceSynthesis","Encounter","Endpoint","EnrollmentRequest","EnrollmentResponse","EpisodeOfCare","EventDefinition","Evidence","EvidenceVariable","ExampleScenario","ExplanationOfBenefit","FamilyMemberHistory","Flag","Goal","GraphDefinition","Group","GuidanceResponse","HealthcareService","ImagingStudy","Immunization","ImmunizationEvaluation","ImmunizationRecommendation","ImplementationGuide","InsurancePlan","Invoice","Library","Linkage","List","Location","Measure","MeasureReport","Media","Medication","MedicationAdministration","MedicationDispense","MedicationKnowledge","MedicationRequest","MedicationStatement","MedicinalProduct","MedicinalProductAuthorization","MedicinalProductContraindication","MedicinalProductIndication","MedicinalProductIngredient","MedicinalProductInteraction","MedicinalProductManufactured","MedicinalProductPackaged","MedicinalProductPharmaceutical","MedicinalProductUndesirableEffect","MessageDefinition","MessageHeader","MolecularSequence","NamingSystem","NutritionOrder","Observation","ObservationDefinition","OperationDefinition","OperationOutcome","Organization","OrganizationAffiliation","Parameters","Patient","PaymentNotice","PaymentReconciliation","Person","PlanDefinition","Practitioner","PractitionerRole","Procedure","Provenance","Questionnaire","QuestionnaireResponse","RelatedPerson","RequestGroup","ResearchDefinition","ResearchElementDefinition","ResearchStudy","ResearchSubject","Resource","RiskAssessment","RiskEvidenceSynthesis","Schedule","SearchParameter","ServiceRequest","Slot","Specimen","SpecimenDefinition","StructureDefinition","StructureMap","Subscription","Substance","SubstanceNucleicAcid","SubstancePolymer","SubstanceProtein","SubstanceReferenceInformation","SubstanceSourceMaterial","SubstanceSpecification","SupplyDelivery","SupplyRequest","Task","TerminologyCapabilities","TestReport","TestScript","ValueSet","VerificationResult","VisionPrescription","Type","Any"]},"_type":{"$ref":"#/definitions/Element"},"profile":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"subjectCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"subjectReference":{"$ref":"#/definitions/Reference"},"mustSupport":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_mustSupport":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"codeFilter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_CodeFilter"}},"dateFilter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_DateFilter"}},"limit":{"$ref":"#/definitions/positiveInt"},"_limit":{"$ref":"#/definitions/Element"},"sort":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_Sort"}}},"required":["type"],"choices":[{"element":"subject[x]","properties":["subjectCodeableConcept","subjectReference"],"required":false}],"additionalProperties":false},"DataRequirement_CodeFilter":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"searchParam":{"$ref":"#/definitions/string"},"_searchParam":{"$ref":"#/definitions/Element"},"valueSet":{"$ref":"#/definitions/canonical"},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}}},"additionalProperties":false},"DataRequirement_DateFilter":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"searchParam":{"$ref":"#/definitions/string"},"_searchParam":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueDuration":{"$ref":"#/definitions/Duration"}},"choices":[{"element":"value[x]","properties":["valueDateTime","valuePeriod","valueDuration"],"required":false}],"additionalProperties":false},"DataRequirement_Sort":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"direction":{"enum":["ascending","descending"]},"_direction":{"$ref":"#/definitions/Element"}},"required":["direction","path"],"additionalProperties":false},"Device":{"type":"object","properties":{"resourceType":{"const":"Device"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"definition":{"$ref":"#/definitions/Reference"},"udiCarrier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_UdiCarrier"}},"status":{"enum":["active","inactive","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"distinctIdentifier":{"$ref":"#/definitions/string"},"_distinctIdentifier":{"$ref":"#/definitions/Element"},"manufacturer":{"$ref":"#/definitions/string"},"_manufacturer":{"$ref":"#/definitions/Element"},"manufactureDate":{"$ref":"#/definitions/dateTime"},"_manufactureDate":{"$ref":"#/definitions/Element"},"expirationDate":{"$ref":"#/definitions/dateTime"},"_expirationDate":{"$ref":"#/definitions/Element"},"lotNumber":{"$ref":"#/definitions/string"},"_lotNumber":{"$ref":"#/definitions/Element"},"serialNumber":{"$ref":"#/definitions/string"},"_serialNumber":{"$ref":"#/definitions/Element"},"deviceName":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_DeviceName"}},"modelNumber":{"$ref":"#/definitions/string"},"_modelNumber":{"$ref":"#/definitions/Element"},"partNumber":{"$ref":"#/definitions/string"},"_partNumber":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"specialization":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Specialization"}},"version":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Version"}},"property":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Property"}},"patient":{"$ref":"#/definitions/Reference"},"owner":{"$ref":"#/definitions/Reference"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactPoint"}},"location":{"$ref":"#/definitions/Reference"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"safety":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"parent":{"$ref":"#/definitions/Reference"}},"required":["resourceType"],"additionalProperties":false},"Device_DeviceName":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"type":{"enum":["udi-label-name","user-friendly-name","patient-reported-name","manufacturer-name","model-name","other"]},"_type":{"$ref":"#/definitions/Element"}},"required":["name","type"],"additionalProperties":false},"Device_Property":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Quantity"}},"valueCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}}},"required":["type"],"additionalProperties":false},"Device_Specialization":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"systemType":{"$ref":"#/definitions/CodeableConcept"},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"}},"required":["systemType"],"additionalProperties":false},"Device_UdiCarrier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"deviceIdentifier":{"$ref":"#/definitions/string"},"_deviceIdentifier":{"$ref":"#/definitions/Element"},"issuer":{"$ref":"#/definitions/uri"},"_issuer":{"$ref":"#/definitions/Element"},"jurisdiction":{"$ref":"#/definitions/uri"},"_jurisdiction":{"$ref":"#/definitions/Element"},"carrierAIDC":{"$ref":"#/definitions/base64Binary"},"_carrierAIDC":{"$ref":"#/definitions/Element"},"carrierHRF":{"$ref":"#/definitions/string"},"_carrierHRF":{"$ref":"#/definitions/Element"},"entryType":{"enum":["barcode","rfid","manual","card","self-reported","unknown"]},"_entryType":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Device_Version":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"component":{"$ref":"#/definitions/Identifier"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"}},"required":["value"],"additionalProperties":false},"DiagnosticReport":{"type":"object","properties":{"resourceType":{"const":"DiagnosticReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["registered","partial","preliminary","final","amended","corrected","appended","cancelled","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"resultsInterpreter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"specimen":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"result":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"imagingStudy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"media":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DiagnosticReport_Media"}},"conclusion":{"$ref":"#/definitions/string"},"_conclusion":{"$ref":"#/definitions/Element"},"conclusionCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"presentedForm":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Attachment"}}},"required":["code","resourceType","status"],"choices":[{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":false}],"additionalProperties":false},"DiagnosticReport_Media":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"comment":{"$ref":"#/definitions/string"},"_comment":{"$ref":"#/definitions/Element"},"link":{"$ref":"#/definitions/Reference"}},"required":["link"],"additionalProperties":false},"Distance":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Dosage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"sequence":{"$ref":"#/definitions/integer"},"_sequence":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"additionalInstruction":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"timing":{"$ref":"#/definitions/Timing"},"asNeededBoolean":{"type":"boolean"},"_asNeededBoolean":{"$ref":"#/definitions/Element"},"asNeededCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"site":{"$ref":"#/definitions/CodeableConcept"},"route":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"doseAndRate":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Dosage_DoseAndRate"}},"maxDosePerPeriod":{"$ref":"#/definitions/Ratio"},"maxDosePerAdministration":{"$ref":"#/definitions/Quantity"},"maxDosePerLifetime":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"asNeeded[x]","properties":["asNeededBoolean","asNeededCodeableConcept"],"required":false}],"additionalProperties":false},"Dosage_DoseAndRate":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"doseRange":{"$ref":"#/definitions/Range"},"doseQuantity":{"$ref":"#/definitions/Quantity"},"rateRatio":{"$ref":"#/definitions/Ratio"},"rateRange":{"$ref":"#/definitions/Range"},"rateQuantity":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"dose[x]","properties":["doseRange","doseQuantity"],"required":false},{"element":"rate[x]","properties":["rateRatio","rateRange","rateQuantity"],"required":false}],"additionalProperties":false},"Duration":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Element":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}}},"additionalProperties":false},"Expression":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/id"},"_name":{"$ref":"#/definitions/Element"},"language":{"type":"string","enum":["text/cql","text/fhirpath","application/x-fhir-query"]},"_language":{"$ref":"#/definitions/Element"},"expression":{"$ref":"#/definitions/string"},"_expression":{"$ref":"#/definitions/Element"},"reference":{"$ref":"#/definitions/uri"},"_reference":{"$ref":"#/definitions/Element"}},"required":["language"],"additionalProperties":false},"Extension":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["url"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":false}],"additionalProperties":false},"HumanName":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["usual","official","temp","nickname","anonymous","old","maiden"]},"_use":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"family":{"$ref":"#/definitions/string"},"_family":{"$ref":"#/definitions/Element"},"given":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_given":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"prefix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_prefix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"suffix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_suffix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Identifier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["usual","official","temp","secondary","old"]},"_use":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"},"assigner":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"MeasureReport":{"type":"object","properties":{"resourceType":{"const":"MeasureReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["complete","pending","error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"enum":["individual","subject-list","summary","data-collection"]},"_type":{"$ref":"#/definitions/Element"},"measure":{"$ref":"#/definitions/canonical"},"subject":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"reporter":{"$ref":"#/definitions/Reference"},"period":{"$ref":"#/definitions/Period"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Group"}},"evaluatedResource":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["measure","period","resourceType","status","type"],"additionalProperties":false},"MeasureReport_Component":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"value":{"$ref":"#/definitions/CodeableConcept"}},"required":["code","value"],"additionalProperties":false},"MeasureReport_Group":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population"}},"measureScore":{"$ref":"#/definitions/Quantity"},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratifier"}}},"additionalProperties":false},"MeasureReport_Population":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"MeasureReport_Population1":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"MeasureReport_Stratifier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"stratum":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratum"}}},"additionalProperties":false},"MeasureReport_Stratum":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/CodeableConcept"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Component"}},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population1"}},"measureScore":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Media":{"type":"object","properties":{"resourceType":{"const":"Media"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["preparation","in-progress","not-done","on-hold","stopped","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"modality":{"$ref":"#/definitions/CodeableConcept"},"view":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"createdDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_createdDateTime":{"$ref":"#/definitions/Element"},"createdPeriod":{"$ref":"#/definitions/Period"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"operator":{"$ref":"#/definitions/Reference"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"deviceName":{"$ref":"#/definitions/string"},"_deviceName":{"$ref":"#/definitions/Element"},"device":{"$ref":"#/definitions/Reference"},"height":{"$ref":"#/definitions/positiveInt"},"_height":{"$ref":"#/definitions/Element"},"width":{"$ref":"#/definitions/positiveInt"},"_width":{"$ref":"#/definitions/Element"},"frames":{"$ref":"#/definitions/positiveInt"},"_frames":{"$ref":"#/definitions/Element"},"duration":{"$ref":"#/definitions/decimal"},"_duration":{"$ref":"#/definitions/Element"},"content":{"$ref":"#/definitions/Attachment"},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["content","resourceType","status"],"choices":[{"element":"created[x]","properties":["createdDateTime","createdPeriod"],"required":false}],"additionalProperties":false},"MedicationAdministration":{"type":"object","properties":{"resourceType":{"const":"MedicationAdministration"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiates":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiates":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["in-progress","not-done","on-hold","completed","entered-in-error","stopped","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"category":{"$ref":"#/definitions/CodeableConcept"},"medicationCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"medicationReference":{"$ref":"#/definitions/Reference"},"subject":{"$ref":"#/definitions/Reference"},"context":{"$ref":"#/definitions/Reference"},"supportingInformation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MedicationAdministration_Performer"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"request":{"$ref":"#/definitions/Reference"},"device":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"dosage":{"$ref":"#/definitions/MedicationAdministration_Dosage"},"eventHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["resourceType","status","subject"],"choices":[{"element":"medication[x]","properties":["medicationCodeableConcept","medicationReference"],"required":true},{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":true}],"additionalProperties":false},"MedicationAdministration_Dosage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"site":{"$ref":"#/definitions/CodeableConcept"},"route":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"dose":{"$ref":"#/definitions/Quantity"},"rateRatio":{"$ref":"#/definitions/Ratio"},"rateQuantity":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"rate[x]","properties":["rateRatio","rateQuantity"],"required":false}],"additionalProperties":false},"MedicationAdministration_Performer":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"function":{"$ref":"#/definitions/CodeableConcept"},"actor":{"$ref":"#/definitions/Reference"}},"required":["actor"],"additionalProperties":false},"MedicationStatement":{"type":"object","properties":{"resourceType":{"const":"MedicationStatement"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["active","completed","entered-in-error","intended","stopped","on-hold","unknown","not-taken"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"category":{"$ref":"#/definitions/CodeableConcept"},"medicationCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"medicationReference":{"$ref":"#/definitions/Reference"},"subject":{"$ref":"#/definitions/Reference"},"context":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"dateAsserted":{"$ref":"#/definitions/dateTime"},"_dateAsserted":{"$ref":"#/definitions/Element"},"informationSource":{"$ref":"#/definitions/Reference"},"derivedFrom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"dosage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Dosage"}}},"required":["resourceType","status","subject"],"choices":[{"element":"medication[x]","properties":["medicationCodeableConcept","medicationReference"],"required":true},{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":false}],"additionalProperties":false},"Meta":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"versionId":{"$ref":"#/definitions/id"},"_versionId":{"$ref":"#/definitions/Element"},"lastUpdated":{"$ref":"#/definitions/instant"},"_lastUpdated":{"$ref":"#/definitions/Element"},"source":{"$ref":"#/definitions/uri"},"_source":{"$ref":"#/definitions/Element"},"profile":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"security":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"tag":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}}},"additionalProperties":false},"Money":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"currency":{"$ref":"#/definitions/code"},"_currency":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Narrative":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"enum":["generated","extensions","additional","empty"]},"_status":{"$ref":"#/definitions/Element"},"div":{"$ref":"#/definitions/xhtml"}},"required":["div","status"],"additionalProperties":false},"Observation":{"type":"object","properties":{"resourceType":{"const":"Observation"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["registered","preliminary","final","amended","corrected","cancelled","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"focus":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"encounter":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"effectiveTiming":{"$ref":"#/definitions/Timing"},"effectiveInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_effectiveInstant":{"$ref":"#/definitions/Element"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"dataAbsentReason":{"$ref":"#/definitions/CodeableConcept"},"interpretation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"specimen":{"$ref":"#/definitions/Reference"},"device":{"$ref":"#/definitions/Reference"},"referenceRange":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_ReferenceRange"}},"hasMember":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"derivedFrom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_Component"}}},"required":["code","resourceType","status"],"choices":[{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod","effectiveTiming","effectiveInstant"],"required":false},{"element":"value[x]","properties":["valueQuantity","valueCodeableConcept","valueString","valueBoolean","valueInteger","valueRange","valueRatio","valueSampledData","valueTime","valueDateTime","valuePeriod"],"required":false}],"additionalProperties":false},"Observation_Component":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"dataAbsentReason":{"$ref":"#/definitions/CodeableConcept"},"interpretation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"referenceRange":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_ReferenceRange"}}},"required":["code"],"choices":[{"element":"value[x]","properties":["valueQuantity","valueCodeableConcept","valueString","valueBoolean","valueInteger","valueRange","valueRatio","valueSampledData","valueTime","valueDateTime","valuePeriod"],"required":false}],"additionalProperties":false},"Observation_ReferenceRange":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"low":{"$ref":"#/definitions/Quantity"},"high":{"$ref":"#/definitions/Quantity"},"type":{"$ref":"#/definitions/CodeableConcept"},"appliesTo":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"age":{"$ref":"#/definitions/Range"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"ParameterDefinition":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/code"},"_name":{"$ref":"#/definitions/Element"},"use":{"enum":["in","out"]},"_use":{"$ref":"#/definitions/Element"},"min":{"$ref":"#/definitions/integer"},"_min":{"$ref":"#/definitions/Element"},"max":{"$ref":"#/definitions/string"},"_max":{"$ref":"#/definitions/Element"},"documentation":{"$ref":"#/definitions/string"},"_documentation":{"$ref":"#/definitions/Element"},"type":{"enum":["Address","Age","Annotation","Attachment","BackboneElement","CodeableConcept","Coding","ContactDetail","ContactPoint","Contributor","Count","DataRequirement","Distance","Dosage","Duration","Element","ElementDefinition","Expression","Extension","HumanName","Identifier","MarketingStatus","Meta","Money","MoneyQuantity","Narrative","ParameterDefinition","Period","Population","ProdCharacteristic","ProductShelfLife","Quantity","Range","Ratio","Reference","RelatedArtifact","SampledData","Signature","SimpleQuantity","SubstanceAmount","Timing","TriggerDefinition","UsageContext","base64Binary","boolean","canonical","code","date","dateTime","decimal","id","instant","integer","markdown","oid","positiveInt","string","time","unsignedInt","uri","url","uuid","xhtml","Account","ActivityDefinition","AdverseEvent","AllergyIntolerance","Appointment","AppointmentResponse","AuditEvent","Basic","Binary","BiologicallyDerivedProduct","BodyStructure","Bundle","CapabilityStatement","CarePlan","CareTeam","CatalogEntry","ChargeItem","ChargeItemDefinition","Claim","ClaimResponse","ClinicalImpression","CodeSystem","Communication","CommunicationRequest","CompartmentDefinition","Composition","ConceptMap","Condition","Consent","Contract","Coverage","CoverageEligibilityRequest","CoverageEligibilityResponse","DetectedIssue","Device","DeviceDefinition","DeviceMetric","DeviceRequest","DeviceUseStatement","DiagnosticReport","DocumentManifest","DocumentReference","DomainResource","EffectEvidenceSynthesis","Encounter","Endpoint","EnrollmentRequest","EnrollmentResponse","EpisodeOfCare","EventDefinition","Evidence","EvidenceVariable","ExampleScenario","ExplanationOfBenefit","FamilyMemberHistory","Flag","Goal","GraphDefinition","Group","GuidanceResponse","HealthcareService","ImagingStudy","Immunization","ImmunizationEvaluation","ImmunizationRecommendation","ImplementationGuide","InsurancePlan","Invoice","Library","Linkage","List","Location","Measure","MeasureReport","Media","Medication","MedicationAdministration","MedicationDispense","MedicationKnowledge","MedicationRequest","MedicationStatement","MedicinalProduct","MedicinalProductAuthorization","MedicinalProductContraindication","MedicinalProductIndication","MedicinalProductIngredient","MedicinalProductInteraction","MedicinalProductManufactured","MedicinalProductPackaged","MedicinalProductPharmaceutical","MedicinalProductUndesirableEffect","MessageDefinition","MessageHeader","MolecularSequence","NamingSystem","NutritionOrder","Observation","ObservationDefinition","OperationDefinition","OperationOutcome","Organization","OrganizationAffiliation","Parameters","Patient","PaymentNotice","PaymentReconciliation","Person","PlanDefinition","Practitioner","PractitionerRole","Procedure","Provenance","Questionnaire","QuestionnaireResponse","RelatedPerson","RequestGroup","ResearchDefinition","ResearchElementDefinition","ResearchStudy","ResearchSubject","Resource","RiskAssessment","RiskEvidenceSynthesis","Schedule","SearchParameter","ServiceRequest","Slot","Specimen","SpecimenDefinition","StructureDefinition","StructureMap","Subscription","Substance","SubstanceNucleicAcid","SubstancePolymer","SubstanceProtein","SubstanceReferenceInformation","SubstanceSourceMaterial","SubstanceSpecification","SupplyDelivery","SupplyRequest","Task","TerminologyCapabilities","TestReport","TestScript","ValueSet","VerificationResult","VisionPrescription","Type","Any"]},"_type":{"$ref":"#/definitions/Element"},"profile":{"$ref":"#/definitions/canonical"}},"required":["type","use"],"additionalProperties":false},"Period":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"start":{"$ref":"#/definitions/dateTime"},"_start":{"$ref":"#/definitions/Element"},"end":{"$ref":"#/definitions/dateTime"},"_end":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Procedure":{"type":"object","properties":{"resourceType":{"const":"Procedure"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["preparation","in-progress","not-done","on-hold","stopped","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"$ref":"#/definitions/CodeableConcept"},"category":{"$ref":"#/definitions/CodeableConcept"},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"performedDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_performedDateTime":{"$ref":"#/definitions/Element"},"performedPeriod":{"$ref":"#/definitions/Period"},"performedString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_performedString":{"$ref":"#/definitions/Element"},"performedAge":{"$ref":"#/definitions/Age"},"performedRange":{"$ref":"#/definitions/Range"},"recorder":{"$ref":"#/definitions/Reference"},"asserter":{"$ref":"#/definitions/Reference"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_Performer"}},"location":{"$ref":"#/definitions/Reference"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"outcome":{"$ref":"#/definitions/CodeableConcept"},"report":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"complication":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"complicationDetail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"followUp":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"focalDevice":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_FocalDevice"}},"usedReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"usedCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}}},"required":["resourceType","status","subject"],"choices":[{"element":"performed[x]","properties":["performedDateTime","performedPeriod","performedString","performedAge","performedRange"],"required":false}],"additionalProperties":false},"Procedure_FocalDevice":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"action":{"$ref":"#/definitions/CodeableConcept"},"manipulated":{"$ref":"#/definitions/Reference"}},"required":["manipulated"],"additionalProperties":false},"Procedure_Performer":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"function":{"$ref":"#/definitions/CodeableConcept"},"actor":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"}},"required":["actor"],"additionalProperties":false},"Provenance":{"type":"object","properties":{"resourceType":{"const":"Provenance"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"target":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"occurredPeriod":{"$ref":"#/definitions/Period"},"occurredDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_occurredDateTime":{"$ref":"#/definitions/Element"},"recorded":{"$ref":"#/definitions/instant"},"_recorded":{"$ref":"#/definitions/Element"},"policy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_policy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"location":{"$ref":"#/definitions/Reference"},"reason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"activity":{"$ref":"#/definitions/CodeableConcept"},"agent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Agent"}},"entity":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Entity"}},"signature":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Signature"}}},"required":["agent","recorded","resourceType","target"],"choices":[{"element":"occurred[x]","properties":["occurredPeriod","occurredDateTime"],"required":false}],"additionalProperties":false},"Provenance_Agent":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"role":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"who":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"}},"required":["who"],"additionalProperties":false},"Provenance_Entity":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"role":{"enum":["derivation","revision","quotation","source","removal"]},"_role":{"$ref":"#/definitions/Element"},"what":{"$ref":"#/definitions/Reference"},"agent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Agent"}}},"required":["role","what"],"additionalProperties":false},"Quantity":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Range":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"low":{"$ref":"#/definitions/Quantity"},"high":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Ratio":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"numerator":{"$ref":"#/definitions/Quantity"},"denominator":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Reference":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"reference":{"$ref":"#/definitions/string"},"_reference":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/uri"},"_type":{"$ref":"#/definitions/Element"},"identifier":{"$ref":"#/definitions/Identifier"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"RelatedArtifact":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["documentation","justification","citation","predecessor","successor","derived-from","depends-on","composed-of"]},"_type":{"$ref":"#/definitions/Element"},"label":{"$ref":"#/definitions/string"},"_label":{"$ref":"#/definitions/Element"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"},"citation":{"$ref":"#/definitions/markdown"},"_citation":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/url"},"_url":{"$ref":"#/definitions/Element"},"document":{"$ref":"#/definitions/Attachment"},"resource":{"$ref":"#/definitions/canonical"}},"required":["type"],"additionalProperties":false},"ResourceList":{"type":"object","discriminator":{"propertyName":"resourceType"},"required":["resourceType"],"oneOf":[{"$ref":"#/definitions/Procedure"},{"$ref":"#/definitions/Condition"},{"$ref":"#/definitions/Observation"},{"$ref":"#/definitions/Specimen"},{"$ref":"#/definitions/ServiceRequest"},{"$ref":"#/definitions/DiagnosticReport"},{"$ref":"#/definitions/Device"},{"$ref":"#/definitions/MedicationAdministration"},{"$ref":"#/definitions/MedicationStatement"},{"$ref":"#/definitions/Media"},{"$ref":"#/definitions/Provenance"},{"$ref":"#/definitions/Appointment"},{"$ref":"#/definitions/Task"},{"$ref":"#/definitions/MeasureReport"}]},"SampledData":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"origin":{"$ref":"#/definitions/Quantity"},"period":{"$ref":"#/definitions/decimal"},"_period":{"$ref":"#/definitions/Element"},"factor":{"$ref":"#/definitions/decimal"},"_factor":{"$ref":"#/definitions/Element"},"lowerLimit":{"$ref":"#/definitions/decimal"},"_lowerLimit":{"$ref":"#/definitions/Element"},"upperLimit":{"$ref":"#/definitions/decimal"},"_upperLimit":{"$ref":"#/definitions/Element"},"dimensions":{"$ref":"#/definitions/positiveInt"},"_dimensions":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/string"},"_data":{"$ref":"#/definitions/Element"}},"required":["dimensions","origin","period"],"additionalProperties":false},"ServiceRequest":{"type":"object","properties":{"resourceType":{"const":"ServiceRequest"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"replaces":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"requisition":{"$ref":"#/definitions/Identifier"},"status":{"enum":["draft","active","on-hold","revoked","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"intent":{"enum":["proposal","plan","directive","order","original-order","reflex-order","filler-order","instance-order","option"]},"_intent":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"priority":{"enum":["routine","urgent","asap","stat"]},"_priority":{"$ref":"#/definitions/Element"},"doNotPerform":{"$ref":"#/definitions/boolean"},"_doNotPerform":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/CodeableConcept"},"orderDetail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"quantityQuantity":{"$ref":"#/definitions/Quantity"},"quantityRatio":{"$ref":"#/definitions/Ratio"},"quantityRange":{"$ref":"#/definitions/Range"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"occurrenceDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_occurrenceDateTime":{"$ref":"#/definitions/Element"},"occurrencePeriod":{"$ref":"#/definitions/Period"},"occurrenceTiming":{"$ref":"#/definitions/Timing"},"asNeededBoolean":{"type":"boolean"},"_asNeededBoolean":{"$ref":"#/definitions/Element"},"asNeededCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"authoredOn":{"$ref":"#/definitions/dateTime"},"_authoredOn":{"$ref":"#/definitions/Element"},"requester":{"$ref":"#/definitions/Reference"},"performerType":{"$ref":"#/definitions/CodeableConcept"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"locationCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"locationReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"insurance":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"supportingInfo":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"specimen":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"relevantHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["intent","resourceType","status","subject"],"choices":[{"element":"quantity[x]","properties":["quantityQuantity","quantityRatio","quantityRange"],"required":false},{"element":"occurrence[x]","properties":["occurrenceDateTime","occurrencePeriod","occurrenceTiming"],"required":false},{"element":"asNeeded[x]","properties":["asNeededBoolean","asNeededCodeableConcept"],"required":false}],"additionalProperties":false},"Signature":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"when":{"$ref":"#/definitions/instant"},"_when":{"$ref":"#/definitions/Element"},"who":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"},"targetFormat":{"$ref":"#/definitions/code"},"_targetFormat":{"$ref":"#/definitions/Element"},"sigFormat":{"$ref":"#/definitions/code"},"_sigFormat":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/base64Binary"},"_data":{"$ref":"#/definitions/Element"}},"required":["type","when","who"],"additionalProperties":false},"Specimen":{"type":"object","properties":{"resourceType":{"const":"Specimen"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"accessionIdentifier":{"$ref":"#/definitions/Identifier"},"status":{"enum":["available","unavailable","unsatisfactory","entered-in-error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"receivedTime":{"$ref":"#/definitions/dateTime"},"_receivedTime":{"$ref":"#/definitions/Element"},"parent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"request":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"collection":{"$ref":"#/definitions/Specimen_Collection"},"processing":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Specimen_Processing"}},"container":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Specimen_Container"}},"condition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["resourceType"],"additionalProperties":false},"Specimen_Collection":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"collector":{"$ref":"#/definitions/Reference"},"collectedDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_collectedDateTime":{"$ref":"#/definitions/Element"},"collectedPeriod":{"$ref":"#/definitions/Period"},"duration":{"$ref":"#/definitions/Duration"},"quantity":{"$ref":"#/definitions/Quantity"},"method":{"$ref":"#/definitions/CodeableConcept"},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"fastingStatusCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"fastingStatusDuration":{"$ref":"#/definitions/Duration"}},"choices":[{"element":"collected[x]","properties":["collectedDateTime","collectedPeriod"],"required":false},{"element":"fastingStatus[x]","properties":["fastingStatusCodeableConcept","fastingStatusDuration"],"required":false}],"additionalProperties":false},"Specimen_Container":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"capacity":{"$ref":"#/definitions/Quantity"},"specimenQuantity":{"$ref":"#/definitions/Quantity"},"additiveCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"additiveReference":{"$ref":"#/definitions/Reference"}},"choices":[{"element":"additive[x]","properties":["additiveCodeableConcept","additiveReference"],"required":false}],"additionalProperties":false},"Specimen_Processing":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"procedure":{"$ref":"#/definitions/CodeableConcept"},"additive":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"timeDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_timeDateTime":{"$ref":"#/definitions/Element"},"timePeriod":{"$ref":"#/definitions/Period"}},"choices":[{"element":"time[x]","properties":["timeDateTime","timePeriod"],"required":false}],"additionalProperties":false},"Task":{"type":"object","properties":{"resourceType":{"const":"Task"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"$ref":"#/definitions/canonical"},"instantiatesUri":{"$ref":"#/definitions/uri"},"_instantiatesUri":{"$ref":"#/definitions/Element"},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"groupIdentifier":{"$ref":"#/definitions/Identifier"},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["draft","requested","received","accepted","rejected","ready","cancelled","in-progress","on-hold","failed","completed","entered-in-error"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"$ref":"#/definitions/CodeableConcept"},"businessStatus":{"$ref":"#/definitions/CodeableConcept"},"intent":{"enum":["unknown","proposal","plan","order","original-order","reflex-order","filler-order","instance-order","option"]},"_intent":{"$ref":"#/definitions/Element"},"priority":{"enum":["routine","urgent","asap","stat"]},"_priority":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"focus":{"$ref":"#/definitions/Reference"},"for":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"executionPeriod":{"$ref":"#/definitions/Period"},"authoredOn":{"$ref":"#/definitions/dateTime"},"_authoredOn":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/dateTime"},"_lastModified":{"$ref":"#/definitions/Element"},"requester":{"$ref":"#/definitions/Reference"},"performerType":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"owner":{"$ref":"#/definitions/Reference"},"location":{"$ref":"#/definitions/Reference"},"reasonCode":{"$ref":"#/definitions/CodeableConcept"},"reasonReference":{"$ref":"#/definitions/Reference"},"insurance":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"relevantHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"restriction":{"$ref":"#/definitions/Task_Restriction"},"input":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Task_Input"}},"output":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Task_Output"}}},"required":["intent","resourceType","status"],"additionalProperties":false},"Task_Input":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["type"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":true}],"additionalProperties":false},"Task_Output":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["type"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":true}],"additionalProperties":false},"Task_Restriction":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"repetitions":{"$ref":"#/definitions/positiveInt"},"_repetitions":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"},"recipient":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"additionalProperties":false},"Timing":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"event":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/dateTime"}},"_event":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"repeat":{"$ref":"#/definitions/Timing_Repeat"},"code":{"$ref":"#/definitions/CodeableConcept"}},"additionalProperties":false},"Timing_Repeat":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"boundsDuration":{"$ref":"#/definitions/Duration"},"boundsRange":{"$ref":"#/definitions/Range"},"boundsPeriod":{"$ref":"#/definitions/Period"},"count":{"$ref":"#/definitions/positiveInt"},"_count":{"$ref":"#/definitions/Element"},"countMax":{"$ref":"#/definitions/positiveInt"},"_countMax":{"$ref":"#/definitions/Element"},"duration":{"$ref":"#/definitions/decimal"},"_duration":{"$ref":"#/definitions/Element"},"durationMax":{"$ref":"#/definitions/decimal"},"_durationMax":{"$ref":"#/definitions/Element"},"durationUnit":{"enum":["s","min","h","d","wk","mo","a"]},"_durationUnit":{"$ref":"#/definitions/Element"},"frequency":{"$ref":"#/definitions/positiveInt"},"_frequency":{"$ref":"#/definitions/Element"},"frequencyMax":{"$ref":"#/definitions/positiveInt"},"_frequencyMax":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/decimal"},"_period":{"$ref":"#/definitions/Element"},"periodMax":{"$ref":"#/definitions/decimal"},"_periodMax":{"$ref":"#/definitions/Element"},"periodUnit":{"enum":["s","min","h","d","wk","mo","a"]},"_periodUnit":{"$ref":"#/definitions/Element"},"dayOfWeek":{"type":"array","minItems":1,"items":{"enum":["mon","tue","wed","thu","fri","sat","sun"]}},"_dayOfWeek":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"timeOfDay":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/time"}},"_timeOfDay":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"when":{"type":"array","minItems":1,"items":{"enum":["MORN","MORN.early","MORN.late","NOON","AFT","AFT.early","AFT.late","EVE","EVE.early","EVE.late","NIGHT","PHS","HS","WAKE","C","CM","CD","CV","AC","ACM","ACD","ACV","PC","PCM","PCD","PCV"]}},"_when":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"offset":{"$ref":"#/definitions/unsignedInt"},"_offset":{"$ref":"#/definitions/Element"}},"choices":[{"element":"bounds[x]","properties":["boundsDuration","boundsRange","boundsPeriod"],"required":false}],"additionalProperties":false},"TriggerDefinition":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["named-event","periodic","data-changed","data-added","data-modified","data-removed","data-accessed","data-access-ended"]},"_type":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"timingTiming":{"$ref":"#/definitions/Timing"},"timingReference":{"$ref":"#/definitions/Reference"},"timingDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_timingDate":{"$ref":"#/definitions/Element"},"timingDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_timingDateTime":{"$ref":"#/definitions/Element"},"data":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement"}},"condition":{"$ref":"#/definitions/Expression"}},"required":["type"],"choices":[{"element":"timing[x]","properties":["timingTiming","timingReference","timingDate","timingDateTime"],"required":false}],"additionalProperties":false},"UsageContext":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/Coding"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueReference":{"$ref":"#/definitions/Reference"}},"required":["code"],"choices":[{"element":"value[x]","properties":["valueCodeableConcept","valueQuantity","valueRange","valueReference"],"required":true}],"additionalProperties":false},"base64Binary":{"type":"string"},"boolean":{"type":"boolean"},"canonical":{"type":"string","pattern":"^\\S*$"},"code":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"dateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"decimal":{"type":"number"},"id":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"instant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"integer":{"type":"integer"},"markdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"positiveInt":{"type":"integer","minimum":1},"string":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"time":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"unsignedInt":{"type":"integer","minimum":0},"uri":{"type":"string","pattern":"^\\S*$"},"url":{"type":"string","pattern":"^\\S*$"},"xhtml":{"type":"string"}}};
+const schema6 = {"$ref":"#/definitions/Bundle","definitions":{"Address":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["home","work","temp","old","billing"]},"_use":{"$ref":"#/definitions/Element"},"type":{"enum":["postal","physical","both"]},"_type":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"line":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_line":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"city":{"$ref":"#/definitions/string"},"_city":{"$ref":"#/definitions/Element"},"district":{"$ref":"#/definitions/string"},"_district":{"$ref":"#/definitions/Element"},"state":{"$ref":"#/definitions/string"},"_state":{"$ref":"#/definitions/Element"},"postalCode":{"$ref":"#/definitions/string"},"_postalCode":{"$ref":"#/definitions/Element"},"country":{"$ref":"#/definitions/string"},"_country":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Age":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Annotation":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"authorReference":{"$ref":"#/definitions/Reference"},"authorString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_authorString":{"$ref":"#/definitions/Element"},"time":{"$ref":"#/definitions/dateTime"},"_time":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/markdown"},"_text":{"$ref":"#/definitions/Element"}},"required":["text"],"choices":[{"element":"author[x]","properties":["authorReference","authorString"],"required":false}],"additionalProperties":false},"Appointment":{"type":"object","properties":{"resourceType":{"const":"Appointment"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["proposed","pending","booked","arrived","fulfilled","cancelled","noshow","entered-in-error","checked-in","waitlist"]},"_status":{"$ref":"#/definitions/Element"},"cancelationReason":{"$ref":"#/definitions/CodeableConcept"},"serviceCategory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"serviceType":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"specialty":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"appointmentType":{"$ref":"#/definitions/CodeableConcept"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"priority":{"$ref":"#/definitions/unsignedInt"},"_priority":{"$ref":"#/definitions/Element"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"supportingInformation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"start":{"$ref":"#/definitions/instant"},"_start":{"$ref":"#/definitions/Element"},"end":{"$ref":"#/definitions/instant"},"_end":{"$ref":"#/definitions/Element"},"minutesDuration":{"$ref":"#/definitions/positiveInt"},"_minutesDuration":{"$ref":"#/definitions/Element"},"slot":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"created":{"$ref":"#/definitions/dateTime"},"_created":{"$ref":"#/definitions/Element"},"comment":{"$ref":"#/definitions/string"},"_comment":{"$ref":"#/definitions/Element"},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"participant":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Appointment_Participant"}},"requestedPeriod":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Period"}}},"required":["participant","resourceType","status"],"additionalProperties":false},"Appointment_Participant":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"actor":{"$ref":"#/definitions/Reference"},"required":{"enum":["required","optional","information-only"]},"_required":{"$ref":"#/definitions/Element"},"status":{"enum":["accepted","declined","tentative","needs-action"]},"_status":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"required":["status"],"additionalProperties":false},"Attachment":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"contentType":{"$ref":"#/definitions/code"},"_contentType":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/base64Binary"},"_data":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/url"},"_url":{"$ref":"#/definitions/Element"},"size":{"$ref":"#/definitions/unsignedInt"},"_size":{"$ref":"#/definitions/Element"},"hash":{"$ref":"#/definitions/base64Binary"},"_hash":{"$ref":"#/definitions/Element"},"title":{"$ref":"#/definitions/string"},"_title":{"$ref":"#/definitions/Element"},"creation":{"$ref":"#/definitions/dateTime"},"_creation":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Bundle":{"type":"object","properties":{"resourceType":{"const":"Bundle"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"identifier":{"$ref":"#/definitions/Identifier"},"type":{"enum":["document","message","transaction","transaction-response","batch","batch-response","history","searchset","collection"]},"_type":{"$ref":"#/definitions/Element"},"timestamp":{"$ref":"#/definitions/instant"},"_timestamp":{"$ref":"#/definitions/Element"},"total":{"$ref":"#/definitions/unsignedInt"},"_total":{"$ref":"#/definitions/Element"},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"entry":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Entry"}},"signature":{"$ref":"#/definitions/Signature"}},"required":["resourceType","type"],"additionalProperties":false},"Bundle_Entry":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"fullUrl":{"$ref":"#/definitions/uri"},"_fullUrl":{"$ref":"#/definitions/Element"},"resource":{"$ref":"#/definitions/ResourceList"},"search":{"$ref":"#/definitions/Bundle_Search"},"request":{"$ref":"#/definitions/Bundle_Request"},"response":{"$ref":"#/definitions/Bundle_Response"}},"additionalProperties":false},"Bundle_Link":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"relation":{"$ref":"#/definitions/string"},"_relation":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"}},"required":["relation","url"],"additionalProperties":false},"Bundle_Request":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"method":{"enum":["GET","HEAD","POST","PUT","DELETE","PATCH"]},"_method":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"ifNoneMatch":{"$ref":"#/definitions/string"},"_ifNoneMatch":{"$ref":"#/definitions/Element"},"ifModifiedSince":{"$ref":"#/definitions/instant"},"_ifModifiedSince":{"$ref":"#/definitions/Element"},"ifMatch":{"$ref":"#/definitions/string"},"_ifMatch":{"$ref":"#/definitions/Element"},"ifNoneExist":{"$ref":"#/definitions/string"},"_ifNoneExist":{"$ref":"#/definitions/Element"}},"required":["method","url"],"additionalProperties":false},"Bundle_Response":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"$ref":"#/definitions/string"},"_status":{"$ref":"#/definitions/Element"},"location":{"$ref":"#/definitions/uri"},"_location":{"$ref":"#/definitions/Element"},"etag":{"$ref":"#/definitions/string"},"_etag":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/instant"},"_lastModified":{"$ref":"#/definitions/Element"},"outcome":{"$ref":"#/definitions/ResourceList"}},"required":["status"],"additionalProperties":false},"Bundle_Search":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"mode":{"enum":["match","include","outcome"]},"_mode":{"$ref":"#/definitions/Element"},"score":{"$ref":"#/definitions/decimal"},"_score":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"CodeableConcept":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"coding":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Coding":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"},"userSelected":{"$ref":"#/definitions/boolean"},"_userSelected":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Condition":{"type":"object","properties":{"resourceType":{"const":"Condition"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"clinicalStatus":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/condition-clinical"},"code":{"enum":["active","recurrence","relapse","inactive","remission","resolved"]}},"required":["system","code"]}]}}},"required":["coding"]},"verificationStatus":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/condition-ver-status"},"code":{"enum":["unconfirmed","provisional","differential","confirmed","refuted","entered-in-error"]}},"required":["system","code"]}]}}},"required":["coding"]},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"severity":{"$ref":"#/definitions/CodeableConcept"},"code":{"$ref":"#/definitions/CodeableConcept"},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"onsetDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_onsetDateTime":{"$ref":"#/definitions/Element"},"onsetAge":{"$ref":"#/definitions/Age"},"onsetPeriod":{"$ref":"#/definitions/Period"},"onsetRange":{"$ref":"#/definitions/Range"},"onsetString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_onsetString":{"$ref":"#/definitions/Element"},"abatementDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_abatementDateTime":{"$ref":"#/definitions/Element"},"abatementAge":{"$ref":"#/definitions/Age"},"abatementPeriod":{"$ref":"#/definitions/Period"},"abatementRange":{"$ref":"#/definitions/Range"},"abatementString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_abatementString":{"$ref":"#/definitions/Element"},"recordedDate":{"$ref":"#/definitions/dateTime"},"_recordedDate":{"$ref":"#/definitions/Element"},"recorder":{"$ref":"#/definitions/Reference"},"asserter":{"$ref":"#/definitions/Reference"},"stage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Condition_Stage"}},"evidence":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Condition_Evidence"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["resourceType","subject"],"choices":[{"element":"onset[x]","properties":["onsetDateTime","onsetAge","onsetPeriod","onsetRange","onsetString"],"required":false},{"element":"abatement[x]","properties":["abatementDateTime","abatementAge","abatementPeriod","abatementRange","abatementString"],"required":false}],"additionalProperties":false},"Condition_Evidence":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"detail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"additionalProperties":false},"Condition_Stage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"summary":{"$ref":"#/definitions/CodeableConcept"},"assessment":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"type":{"$ref":"#/definitions/CodeableConcept"}},"additionalProperties":false},"ContactDetail":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"telecom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactPoint"}}},"additionalProperties":false},"ContactPoint":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"system":{"enum":["phone","fax","email","pager","url","sms","other"]},"_system":{"$ref":"#/definitions/Element"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"},"use":{"enum":["home","work","temp","old","mobile"]},"_use":{"$ref":"#/definitions/Element"},"rank":{"$ref":"#/definitions/positiveInt"},"_rank":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Contributor":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["author","editor","reviewer","endorser"]},"_type":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}}},"required":["name","type"],"additionalProperties":false},"Count":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"DataRequirement":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["Address","Age","Annotation","Attachment","BackboneElement","CodeableConcept","Coding","ContactDetail","ContactPoint","Contributor","Count","DataRequirement","Distance","Dosage","Duration","Element","ElementDefinition","Expression","Extension","HumanName","Identifier","MarketingStatus","Meta","Money","MoneyQuantity","Narrative","ParameterDefinition","Period","Population","ProdCharacteristic","ProductShelfLife","Quantity","Range","Ratio","Reference","RelatedArtifact","SampledData","Signature","SimpleQuantity","SubstanceAmount","Timing","TriggerDefinition","UsageContext","base64Binary","boolean","canonical","code","date","dateTime","decimal","id","instant","integer","markdown","oid","positiveInt","string","time","unsignedInt","uri","url","uuid","xhtml","Account","ActivityDefinition","AdverseEvent","AllergyIntolerance","Appointment","AppointmentResponse","AuditEvent","Basic","Binary","BiologicallyDerivedProduct","BodyStructure","Bundle","CapabilityStatement","CarePlan","CareTeam","CatalogEntry","ChargeItem","ChargeItemDefinition","Claim","ClaimResponse","ClinicalImpression","CodeSystem","Communication","CommunicationRequest","CompartmentDefinition","Composition","ConceptMap","Condition","Consent","Contract","Coverage","CoverageEligibilityRequest","CoverageEligibilityResponse","DetectedIssue","Device","DeviceDefinition","DeviceMetric","DeviceRequest","DeviceUseStatement","DiagnosticReport","DocumentManifest","DocumentReference","DomainResource","EffectEvidenceSynthesis","Encounter","Endpoint","EnrollmentRequest","EnrollmentResponse","EpisodeOfCare","EventDefinition","Evidence","EvidenceVariable","ExampleScenario","ExplanationOfBenefit","FamilyMemberHistory","Flag","Goal","GraphDefinition","Group","GuidanceResponse","HealthcareService","ImagingStudy","Immunization","ImmunizationEvaluation","ImmunizationRecommendation","ImplementationGuide","InsurancePlan","Invoice","Library","Linkage","List","Location","Measure","MeasureReport","Media","Medication","MedicationAdministration","MedicationDispense","MedicationKnowledge","MedicationRequest","MedicationStatement","MedicinalProduct","MedicinalProductAuthorization","MedicinalProductContraindication","MedicinalProductIndication","MedicinalProductIngredient","MedicinalProductInteraction","MedicinalProductManufactured","MedicinalProductPackaged","MedicinalProductPharmaceutical","MedicinalProductUndesirableEffect","MessageDefinition","MessageHeader","MolecularSequence","NamingSystem","NutritionOrder","Observation","ObservationDefinition","OperationDefinition","OperationOutcome","Organization","OrganizationAffiliation","Parameters","Patient","PaymentNotice","PaymentReconciliation","Person","PlanDefinition","Practitioner","PractitionerRole","Procedure","Provenance","Questionnaire","QuestionnaireResponse","RelatedPerson","RequestGroup","ResearchDefinition","ResearchElementDefinition","ResearchStudy","ResearchSubject","Resource","RiskAssessment","RiskEvidenceSynthesis","Schedule","SearchParameter","ServiceRequest","Slot","Specimen","SpecimenDefinition","StructureDefinition","StructureMap","Subscription","Substance","SubstanceNucleicAcid","SubstancePolymer","SubstanceProtein","SubstanceReferenceInformation","SubstanceSourceMaterial","SubstanceSpecification","SupplyDelivery","SupplyRequest","Task","TerminologyCapabilities","TestReport","TestScript","ValueSet","VerificationResult","VisionPrescription","Type","Any"]},"_type":{"$ref":"#/definitions/Element"},"profile":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"subjectCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"subjectReference":{"$ref":"#/definitions/Reference"},"mustSupport":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_mustSupport":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"codeFilter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_CodeFilter"}},"dateFilter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_DateFilter"}},"limit":{"$ref":"#/definitions/positiveInt"},"_limit":{"$ref":"#/definitions/Element"},"sort":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement_Sort"}}},"required":["type"],"choices":[{"element":"subject[x]","properties":["subjectCodeableConcept","subjectReference"],"required":false}],"additionalProperties":false},"DataRequirement_CodeFilter":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"searchParam":{"$ref":"#/definitions/string"},"_searchParam":{"$ref":"#/definitions/Element"},"valueSet":{"$ref":"#/definitions/canonical"},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}}},"additionalProperties":false},"DataRequirement_DateFilter":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"searchParam":{"$ref":"#/definitions/string"},"_searchParam":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueDuration":{"$ref":"#/definitions/Duration"}},"choices":[{"element":"value[x]","properties":["valueDateTime","valuePeriod","valueDuration"],"required":false}],"additionalProperties":false},"DataRequirement_Sort":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"path":{"$ref":"#/definitions/string"},"_path":{"$ref":"#/definitions/Element"},"direction":{"enum":["ascending","descending"]},"_direction":{"$ref":"#/definitions/Element"}},"required":["direction","path"],"additionalProperties":false},"Device":{"type":"object","properties":{"resourceType":{"const":"Device"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"definition":{"$ref":"#/definitions/Reference"},"udiCarrier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_UdiCarrier"}},"status":{"enum":["active","inactive","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"distinctIdentifier":{"$ref":"#/definitions/string"},"_distinctIdentifier":{"$ref":"#/definitions/Element"},"manufacturer":{"$ref":"#/definitions/string"},"_manufacturer":{"$ref":"#/definitions/Element"},"manufactureDate":{"$ref":"#/definitions/dateTime"},"_manufactureDate":{"$ref":"#/definitions/Element"},"expirationDate":{"$ref":"#/definitions/dateTime"},"_expirationDate":{"$ref":"#/definitions/Element"},"lotNumber":{"$ref":"#/definitions/string"},"_lotNumber":{"$ref":"#/definitions/Element"},"serialNumber":{"$ref":"#/definitions/string"},"_serialNumber":{"$ref":"#/definitions/Element"},"deviceName":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_DeviceName"}},"modelNumber":{"$ref":"#/definitions/string"},"_modelNumber":{"$ref":"#/definitions/Element"},"partNumber":{"$ref":"#/definitions/string"},"_partNumber":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"specialization":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Specialization"}},"version":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Version"}},"property":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Device_Property"}},"patient":{"$ref":"#/definitions/Reference"},"owner":{"$ref":"#/definitions/Reference"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactPoint"}},"location":{"$ref":"#/definitions/Reference"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"safety":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"parent":{"$ref":"#/definitions/Reference"}},"required":["resourceType"],"additionalProperties":false},"Device_DeviceName":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"type":{"enum":["udi-label-name","user-friendly-name","patient-reported-name","manufacturer-name","model-name","other"]},"_type":{"$ref":"#/definitions/Element"}},"required":["name","type"],"additionalProperties":false},"Device_Property":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Quantity"}},"valueCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}}},"required":["type"],"additionalProperties":false},"Device_Specialization":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"systemType":{"$ref":"#/definitions/CodeableConcept"},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"}},"required":["systemType"],"additionalProperties":false},"Device_UdiCarrier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"deviceIdentifier":{"$ref":"#/definitions/string"},"_deviceIdentifier":{"$ref":"#/definitions/Element"},"issuer":{"$ref":"#/definitions/uri"},"_issuer":{"$ref":"#/definitions/Element"},"jurisdiction":{"$ref":"#/definitions/uri"},"_jurisdiction":{"$ref":"#/definitions/Element"},"carrierAIDC":{"$ref":"#/definitions/base64Binary"},"_carrierAIDC":{"$ref":"#/definitions/Element"},"carrierHRF":{"$ref":"#/definitions/string"},"_carrierHRF":{"$ref":"#/definitions/Element"},"entryType":{"enum":["barcode","rfid","manual","card","self-reported","unknown"]},"_entryType":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Device_Version":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"component":{"$ref":"#/definitions/Identifier"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"}},"required":["value"],"additionalProperties":false},"DiagnosticReport":{"type":"object","properties":{"resourceType":{"const":"DiagnosticReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["registered","partial","preliminary","final","amended","corrected","appended","cancelled","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"resultsInterpreter":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"specimen":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"result":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"imagingStudy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"media":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DiagnosticReport_Media"}},"conclusion":{"$ref":"#/definitions/string"},"_conclusion":{"$ref":"#/definitions/Element"},"conclusionCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"presentedForm":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Attachment"}}},"required":["code","resourceType","status"],"choices":[{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":false}],"additionalProperties":false},"DiagnosticReport_Media":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"comment":{"$ref":"#/definitions/string"},"_comment":{"$ref":"#/definitions/Element"},"link":{"$ref":"#/definitions/Reference"}},"required":["link"],"additionalProperties":false},"Distance":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Dosage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"sequence":{"$ref":"#/definitions/integer"},"_sequence":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"additionalInstruction":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"timing":{"$ref":"#/definitions/Timing"},"asNeededBoolean":{"type":"boolean"},"_asNeededBoolean":{"$ref":"#/definitions/Element"},"asNeededCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"site":{"$ref":"#/definitions/CodeableConcept"},"route":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"doseAndRate":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Dosage_DoseAndRate"}},"maxDosePerPeriod":{"$ref":"#/definitions/Ratio"},"maxDosePerAdministration":{"$ref":"#/definitions/Quantity"},"maxDosePerLifetime":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"asNeeded[x]","properties":["asNeededBoolean","asNeededCodeableConcept"],"required":false}],"additionalProperties":false},"Dosage_DoseAndRate":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"doseRange":{"$ref":"#/definitions/Range"},"doseQuantity":{"$ref":"#/definitions/Quantity"},"rateRatio":{"$ref":"#/definitions/Ratio"},"rateRange":{"$ref":"#/definitions/Range"},"rateQuantity":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"dose[x]","properties":["doseRange","doseQuantity"],"required":false},{"element":"rate[x]","properties":["rateRatio","rateRange","rateQuantity"],"required":false}],"additionalProperties":false},"Duration":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Element":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}}},"additionalProperties":false},"Expression":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/id"},"_name":{"$ref":"#/definitions/Element"},"language":{"type":"string","enum":["text/cql","text/fhirpath","application/x-fhir-query"]},"_language":{"$ref":"#/definitions/Element"},"expression":{"$ref":"#/definitions/string"},"_expression":{"$ref":"#/definitions/Element"},"reference":{"$ref":"#/definitions/uri"},"_reference":{"$ref":"#/definitions/Element"}},"required":["language"],"additionalProperties":false},"Extension":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["url"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":false}],"additionalProperties":false},"HumanName":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["usual","official","temp","nickname","anonymous","old","maiden"]},"_use":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"family":{"$ref":"#/definitions/string"},"_family":{"$ref":"#/definitions/Element"},"given":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_given":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"prefix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_prefix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"suffix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/string"}},"_suffix":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"period":{"$ref":"#/definitions/Period"}},"additionalProperties":false},"Identifier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"use":{"enum":["usual","official","temp","secondary","old"]},"_use":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"value":{"$ref":"#/definitions/string"},"_value":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"},"assigner":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"Measure":{"type":"object","properties":{"resourceType":{"const":"Measure"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"title":{"$ref":"#/definitions/string"},"_title":{"$ref":"#/definitions/Element"},"subtitle":{"$ref":"#/definitions/string"},"_subtitle":{"$ref":"#/definitions/Element"},"status":{"enum":["draft","active","retired","unknown"]},"_status":{"$ref":"#/definitions/Element"},"experimental":{"$ref":"#/definitions/boolean"},"_experimental":{"$ref":"#/definitions/Element"},"subjectCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"subjectReference":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"publisher":{"$ref":"#/definitions/string"},"_publisher":{"$ref":"#/definitions/Element"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"description":{"$ref":"#/definitions/markdown"},"_description":{"$ref":"#/definitions/Element"},"useContext":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/UsageContext"}},"jurisdiction":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"purpose":{"$ref":"#/definitions/markdown"},"_purpose":{"$ref":"#/definitions/Element"},"usage":{"$ref":"#/definitions/string"},"_usage":{"$ref":"#/definitions/Element"},"copyright":{"$ref":"#/definitions/markdown"},"_copyright":{"$ref":"#/definitions/Element"},"approvalDate":{"$ref":"#/definitions/date"},"_approvalDate":{"$ref":"#/definitions/Element"},"lastReviewDate":{"$ref":"#/definitions/date"},"_lastReviewDate":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"topic":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"author":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"editor":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"reviewer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"endorser":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"relatedArtifact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/RelatedArtifact"}},"library":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"disclaimer":{"$ref":"#/definitions/markdown"},"_disclaimer":{"$ref":"#/definitions/Element"},"scoring":{"$ref":"#/definitions/CodeableConcept"},"compositeScoring":{"$ref":"#/definitions/CodeableConcept"},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"riskAdjustment":{"$ref":"#/definitions/string"},"_riskAdjustment":{"$ref":"#/definitions/Element"},"rateAggregation":{"$ref":"#/definitions/string"},"_rateAggregation":{"$ref":"#/definitions/Element"},"rationale":{"$ref":"#/definitions/markdown"},"_rationale":{"$ref":"#/definitions/Element"},"clinicalRecommendationStatement":{"$ref":"#/definitions/markdown"},"_clinicalRecommendationStatement":{"$ref":"#/definitions/Element"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"definition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/markdown"}},"_definition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"guidance":{"$ref":"#/definitions/markdown"},"_guidance":{"$ref":"#/definitions/Element"},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Group"}},"supplementalData":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_SupplementalData"}}},"required":["resourceType","status"],"choices":[{"element":"subject[x]","properties":["subjectCodeableConcept","subjectReference"],"required":false}],"additionalProperties":false},"MeasureReport":{"type":"object","properties":{"resourceType":{"const":"MeasureReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["complete","pending","error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"enum":["individual","subject-list","summary","data-collection"]},"_type":{"$ref":"#/definitions/Element"},"measure":{"$ref":"#/definitions/canonical"},"subject":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"reporter":{"$ref":"#/definitions/Reference"},"period":{"$ref":"#/definitions/Period"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Group"}},"evaluatedResource":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["measure","period","resourceType","status","type"],"additionalProperties":false},"MeasureReport_Component":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"value":{"$ref":"#/definitions/CodeableConcept"}},"required":["code","value"],"additionalProperties":false},"MeasureReport_Group":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population"}},"measureScore":{"$ref":"#/definitions/Quantity"},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratifier"}}},"additionalProperties":false},"MeasureReport_Population":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"MeasureReport_Population1":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false},"MeasureReport_Stratifier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"stratum":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratum"}}},"additionalProperties":false},"MeasureReport_Stratum":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/CodeableConcept"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Component"}},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population1"}},"measureScore":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Measure_Component":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false},"Measure_Group":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Population"}},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Stratifier"}}},"additionalProperties":false},"Measure_Population":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false},"Measure_Stratifier":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Component"}}},"additionalProperties":false},"Measure_SupplementalData":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"usage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false},"Media":{"type":"object","properties":{"resourceType":{"const":"Media"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["preparation","in-progress","not-done","on-hold","stopped","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"modality":{"$ref":"#/definitions/CodeableConcept"},"view":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"createdDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_createdDateTime":{"$ref":"#/definitions/Element"},"createdPeriod":{"$ref":"#/definitions/Period"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"operator":{"$ref":"#/definitions/Reference"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"deviceName":{"$ref":"#/definitions/string"},"_deviceName":{"$ref":"#/definitions/Element"},"device":{"$ref":"#/definitions/Reference"},"height":{"$ref":"#/definitions/positiveInt"},"_height":{"$ref":"#/definitions/Element"},"width":{"$ref":"#/definitions/positiveInt"},"_width":{"$ref":"#/definitions/Element"},"frames":{"$ref":"#/definitions/positiveInt"},"_frames":{"$ref":"#/definitions/Element"},"duration":{"$ref":"#/definitions/decimal"},"_duration":{"$ref":"#/definitions/Element"},"content":{"$ref":"#/definitions/Attachment"},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["content","resourceType","status"],"choices":[{"element":"created[x]","properties":["createdDateTime","createdPeriod"],"required":false}],"additionalProperties":false},"MedicationAdministration":{"type":"object","properties":{"resourceType":{"const":"MedicationAdministration"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiates":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiates":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["in-progress","not-done","on-hold","completed","entered-in-error","stopped","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"category":{"$ref":"#/definitions/CodeableConcept"},"medicationCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"medicationReference":{"$ref":"#/definitions/Reference"},"subject":{"$ref":"#/definitions/Reference"},"context":{"$ref":"#/definitions/Reference"},"supportingInformation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MedicationAdministration_Performer"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"request":{"$ref":"#/definitions/Reference"},"device":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"dosage":{"$ref":"#/definitions/MedicationAdministration_Dosage"},"eventHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["resourceType","status","subject"],"choices":[{"element":"medication[x]","properties":["medicationCodeableConcept","medicationReference"],"required":true},{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":true}],"additionalProperties":false},"MedicationAdministration_Dosage":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"},"site":{"$ref":"#/definitions/CodeableConcept"},"route":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"dose":{"$ref":"#/definitions/Quantity"},"rateRatio":{"$ref":"#/definitions/Ratio"},"rateQuantity":{"$ref":"#/definitions/Quantity"}},"choices":[{"element":"rate[x]","properties":["rateRatio","rateQuantity"],"required":false}],"additionalProperties":false},"MedicationAdministration_Performer":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"function":{"$ref":"#/definitions/CodeableConcept"},"actor":{"$ref":"#/definitions/Reference"}},"required":["actor"],"additionalProperties":false},"MedicationStatement":{"type":"object","properties":{"resourceType":{"const":"MedicationStatement"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["active","completed","entered-in-error","intended","stopped","on-hold","unknown","not-taken"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"category":{"$ref":"#/definitions/CodeableConcept"},"medicationCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"medicationReference":{"$ref":"#/definitions/Reference"},"subject":{"$ref":"#/definitions/Reference"},"context":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"dateAsserted":{"$ref":"#/definitions/dateTime"},"_dateAsserted":{"$ref":"#/definitions/Element"},"informationSource":{"$ref":"#/definitions/Reference"},"derivedFrom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"dosage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Dosage"}}},"required":["resourceType","status","subject"],"choices":[{"element":"medication[x]","properties":["medicationCodeableConcept","medicationReference"],"required":true},{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod"],"required":false}],"additionalProperties":false},"Meta":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"versionId":{"$ref":"#/definitions/id"},"_versionId":{"$ref":"#/definitions/Element"},"lastUpdated":{"$ref":"#/definitions/instant"},"_lastUpdated":{"$ref":"#/definitions/Element"},"source":{"$ref":"#/definitions/uri"},"_source":{"$ref":"#/definitions/Element"},"profile":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"security":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"tag":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}}},"additionalProperties":false},"Money":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"currency":{"$ref":"#/definitions/code"},"_currency":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Narrative":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"enum":["generated","extensions","additional","empty"]},"_status":{"$ref":"#/definitions/Element"},"div":{"$ref":"#/definitions/xhtml"}},"required":["div","status"],"additionalProperties":false},"Observation":{"type":"object","properties":{"resourceType":{"const":"Observation"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["registered","preliminary","final","amended","corrected","cancelled","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"focus":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"encounter":{"$ref":"#/definitions/Reference"},"effectiveDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_effectiveDateTime":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"effectiveTiming":{"$ref":"#/definitions/Timing"},"effectiveInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_effectiveInstant":{"$ref":"#/definitions/Element"},"issued":{"$ref":"#/definitions/instant"},"_issued":{"$ref":"#/definitions/Element"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"dataAbsentReason":{"$ref":"#/definitions/CodeableConcept"},"interpretation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"method":{"$ref":"#/definitions/CodeableConcept"},"specimen":{"$ref":"#/definitions/Reference"},"device":{"$ref":"#/definitions/Reference"},"referenceRange":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_ReferenceRange"}},"hasMember":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"derivedFrom":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_Component"}}},"required":["code","resourceType","status"],"choices":[{"element":"effective[x]","properties":["effectiveDateTime","effectivePeriod","effectiveTiming","effectiveInstant"],"required":false},{"element":"value[x]","properties":["valueQuantity","valueCodeableConcept","valueString","valueBoolean","valueInteger","valueRange","valueRatio","valueSampledData","valueTime","valueDateTime","valuePeriod"],"required":false}],"additionalProperties":false},"Observation_Component":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valuePeriod":{"$ref":"#/definitions/Period"},"dataAbsentReason":{"$ref":"#/definitions/CodeableConcept"},"interpretation":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"referenceRange":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Observation_ReferenceRange"}}},"required":["code"],"choices":[{"element":"value[x]","properties":["valueQuantity","valueCodeableConcept","valueString","valueBoolean","valueInteger","valueRange","valueRatio","valueSampledData","valueTime","valueDateTime","valuePeriod"],"required":false}],"additionalProperties":false},"Observation_ReferenceRange":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"low":{"$ref":"#/definitions/Quantity"},"high":{"$ref":"#/definitions/Quantity"},"type":{"$ref":"#/definitions/CodeableConcept"},"appliesTo":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"age":{"$ref":"#/definitions/Range"},"text":{"$ref":"#/definitions/string"},"_text":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"ParameterDefinition":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"name":{"$ref":"#/definitions/code"},"_name":{"$ref":"#/definitions/Element"},"use":{"enum":["in","out"]},"_use":{"$ref":"#/definitions/Element"},"min":{"$ref":"#/definitions/integer"},"_min":{"$ref":"#/definitions/Element"},"max":{"$ref":"#/definitions/string"},"_max":{"$ref":"#/definitions/Element"},"documentation":{"$ref":"#/definitions/string"},"_documentation":{"$ref":"#/definitions/Element"},"type":{"enum":["Address","Age","Annotation","Attachment","BackboneElement","CodeableConcept","Coding","ContactDetail","ContactPoint","Contributor","Count","DataRequirement","Distance","Dosage","Duration","Element","ElementDefinition","Expression","Extension","HumanName","Identifier","MarketingStatus","Meta","Money","MoneyQuantity","Narrative","ParameterDefinition","Period","Population","ProdCharacteristic","ProductShelfLife","Quantity","Range","Ratio","Reference","RelatedArtifact","SampledData","Signature","SimpleQuantity","SubstanceAmount","Timing","TriggerDefinition","UsageContext","base64Binary","boolean","canonical","code","date","dateTime","decimal","id","instant","integer","markdown","oid","positiveInt","string","time","unsignedInt","uri","url","uuid","xhtml","Account","ActivityDefinition","AdverseEvent","AllergyIntolerance","Appointment","AppointmentResponse","AuditEvent","Basic","Binary","BiologicallyDerivedProduct","BodyStructure","Bundle","CapabilityStatement","CarePlan","CareTeam","CatalogEntry","ChargeItem","ChargeItemDefinition","Claim","ClaimResponse","ClinicalImpression","CodeSystem","Communication","CommunicationRequest","CompartmentDefinition","Composition","ConceptMap","Condition","Consent","Contract","Coverage","CoverageEligibilityRequest","CoverageEligibilityResponse","DetectedIssue","Device","DeviceDefinition","DeviceMetric","DeviceRequest","DeviceUseStatement","DiagnosticReport","DocumentManifest","DocumentReference","DomainResource","EffectEvidenceSynthesis","Encounter","Endpoint","EnrollmentRequest","EnrollmentResponse","EpisodeOfCare","EventDefinition","Evidence","EvidenceVariable","ExampleScenario","ExplanationOfBenefit","FamilyMemberHistory","Flag","Goal","GraphDefinition","Group","GuidanceResponse","HealthcareService","ImagingStudy","Immunization","ImmunizationEvaluation","ImmunizationRecommendation","ImplementationGuide","InsurancePlan","Invoice","Library","Linkage","List","Location","Measure","MeasureReport","Media","Medication","MedicationAdministration","MedicationDispense","MedicationKnowledge","MedicationRequest","MedicationStatement","MedicinalProduct","MedicinalProductAuthorization","MedicinalProductContraindication","MedicinalProductIndication","MedicinalProductIngredient","MedicinalProductInteraction","MedicinalProductManufactured","MedicinalProductPackaged","MedicinalProductPharmaceutical","MedicinalProductUndesirableEffect","MessageDefinition","MessageHeader","MolecularSequence","NamingSystem","NutritionOrder","Observation","ObservationDefinition","OperationDefinition","OperationOutcome","Organization","OrganizationAffiliation","Parameters","Patient","PaymentNotice","PaymentReconciliation","Person","PlanDefinition","Practitioner","PractitionerRole","Procedure","Provenance","Questionnaire","QuestionnaireResponse","RelatedPerson","RequestGroup","ResearchDefinition","ResearchElementDefinition","ResearchStudy","ResearchSubject","Resource","RiskAssessment","RiskEvidenceSynthesis","Schedule","SearchParameter","ServiceRequest","Slot","Specimen","SpecimenDefinition","StructureDefinition","StructureMap","Subscription","Substance","SubstanceNucleicAcid","SubstancePolymer","SubstanceProtein","SubstanceReferenceInformation","SubstanceSourceMaterial","SubstanceSpecification","SupplyDelivery","SupplyRequest","Task","TerminologyCapabilities","TestReport","TestScript","ValueSet","VerificationResult","VisionPrescription","Type","Any"]},"_type":{"$ref":"#/definitions/Element"},"profile":{"$ref":"#/definitions/canonical"}},"required":["type","use"],"additionalProperties":false},"Period":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"start":{"$ref":"#/definitions/dateTime"},"_start":{"$ref":"#/definitions/Element"},"end":{"$ref":"#/definitions/dateTime"},"_end":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Procedure":{"type":"object","properties":{"resourceType":{"const":"Procedure"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["preparation","in-progress","not-done","on-hold","stopped","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"$ref":"#/definitions/CodeableConcept"},"category":{"$ref":"#/definitions/CodeableConcept"},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"performedDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_performedDateTime":{"$ref":"#/definitions/Element"},"performedPeriod":{"$ref":"#/definitions/Period"},"performedString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_performedString":{"$ref":"#/definitions/Element"},"performedAge":{"$ref":"#/definitions/Age"},"performedRange":{"$ref":"#/definitions/Range"},"recorder":{"$ref":"#/definitions/Reference"},"asserter":{"$ref":"#/definitions/Reference"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_Performer"}},"location":{"$ref":"#/definitions/Reference"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"outcome":{"$ref":"#/definitions/CodeableConcept"},"report":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"complication":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"complicationDetail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"followUp":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"focalDevice":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_FocalDevice"}},"usedReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"usedCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}}},"required":["resourceType","status","subject"],"choices":[{"element":"performed[x]","properties":["performedDateTime","performedPeriod","performedString","performedAge","performedRange"],"required":false}],"additionalProperties":false},"Procedure_FocalDevice":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"action":{"$ref":"#/definitions/CodeableConcept"},"manipulated":{"$ref":"#/definitions/Reference"}},"required":["manipulated"],"additionalProperties":false},"Procedure_Performer":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"function":{"$ref":"#/definitions/CodeableConcept"},"actor":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"}},"required":["actor"],"additionalProperties":false},"Provenance":{"type":"object","properties":{"resourceType":{"const":"Provenance"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"target":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"occurredPeriod":{"$ref":"#/definitions/Period"},"occurredDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_occurredDateTime":{"$ref":"#/definitions/Element"},"recorded":{"$ref":"#/definitions/instant"},"_recorded":{"$ref":"#/definitions/Element"},"policy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_policy":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"location":{"$ref":"#/definitions/Reference"},"reason":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"activity":{"$ref":"#/definitions/CodeableConcept"},"agent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Agent"}},"entity":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Entity"}},"signature":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Signature"}}},"required":["agent","recorded","resourceType","target"],"choices":[{"element":"occurred[x]","properties":["occurredPeriod","occurredDateTime"],"required":false}],"additionalProperties":false},"Provenance_Agent":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"role":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"who":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"}},"required":["who"],"additionalProperties":false},"Provenance_Entity":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"role":{"enum":["derivation","revision","quotation","source","removal"]},"_role":{"$ref":"#/definitions/Element"},"what":{"$ref":"#/definitions/Reference"},"agent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Provenance_Agent"}}},"required":["role","what"],"additionalProperties":false},"Quantity":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/decimal"},"_value":{"$ref":"#/definitions/Element"},"comparator":{"enum":["<","<=",">=",">"]},"_comparator":{"$ref":"#/definitions/Element"},"unit":{"$ref":"#/definitions/string"},"_unit":{"$ref":"#/definitions/Element"},"system":{"$ref":"#/definitions/uri"},"_system":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/code"},"_code":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"Range":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"low":{"$ref":"#/definitions/Quantity"},"high":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Ratio":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"numerator":{"$ref":"#/definitions/Quantity"},"denominator":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false},"Reference":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"reference":{"$ref":"#/definitions/string"},"_reference":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/uri"},"_type":{"$ref":"#/definitions/Element"},"identifier":{"$ref":"#/definitions/Identifier"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"}},"additionalProperties":false},"RelatedArtifact":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["documentation","justification","citation","predecessor","successor","derived-from","depends-on","composed-of"]},"_type":{"$ref":"#/definitions/Element"},"label":{"$ref":"#/definitions/string"},"_label":{"$ref":"#/definitions/Element"},"display":{"$ref":"#/definitions/string"},"_display":{"$ref":"#/definitions/Element"},"citation":{"$ref":"#/definitions/markdown"},"_citation":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/url"},"_url":{"$ref":"#/definitions/Element"},"document":{"$ref":"#/definitions/Attachment"},"resource":{"$ref":"#/definitions/canonical"}},"required":["type"],"additionalProperties":false},"ResourceList":{"type":"object","discriminator":{"propertyName":"resourceType"},"required":["resourceType"],"oneOf":[{"$ref":"#/definitions/Procedure"},{"$ref":"#/definitions/Condition"},{"$ref":"#/definitions/Observation"},{"$ref":"#/definitions/Specimen"},{"$ref":"#/definitions/ServiceRequest"},{"$ref":"#/definitions/DiagnosticReport"},{"$ref":"#/definitions/Device"},{"$ref":"#/definitions/MedicationAdministration"},{"$ref":"#/definitions/MedicationStatement"},{"$ref":"#/definitions/Media"},{"$ref":"#/definitions/Provenance"},{"$ref":"#/definitions/Appointment"},{"$ref":"#/definitions/Task"},{"$ref":"#/definitions/Measure"},{"$ref":"#/definitions/MeasureReport"}]},"SampledData":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"origin":{"$ref":"#/definitions/Quantity"},"period":{"$ref":"#/definitions/decimal"},"_period":{"$ref":"#/definitions/Element"},"factor":{"$ref":"#/definitions/decimal"},"_factor":{"$ref":"#/definitions/Element"},"lowerLimit":{"$ref":"#/definitions/decimal"},"_lowerLimit":{"$ref":"#/definitions/Element"},"upperLimit":{"$ref":"#/definitions/decimal"},"_upperLimit":{"$ref":"#/definitions/Element"},"dimensions":{"$ref":"#/definitions/positiveInt"},"_dimensions":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/string"},"_data":{"$ref":"#/definitions/Element"}},"required":["dimensions","origin","period"],"additionalProperties":false},"ServiceRequest":{"type":"object","properties":{"resourceType":{"const":"ServiceRequest"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"replaces":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"requisition":{"$ref":"#/definitions/Identifier"},"status":{"enum":["draft","active","on-hold","revoked","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"intent":{"enum":["proposal","plan","directive","order","original-order","reflex-order","filler-order","instance-order","option"]},"_intent":{"$ref":"#/definitions/Element"},"category":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"priority":{"enum":["routine","urgent","asap","stat"]},"_priority":{"$ref":"#/definitions/Element"},"doNotPerform":{"$ref":"#/definitions/boolean"},"_doNotPerform":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/CodeableConcept"},"orderDetail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"quantityQuantity":{"$ref":"#/definitions/Quantity"},"quantityRatio":{"$ref":"#/definitions/Ratio"},"quantityRange":{"$ref":"#/definitions/Range"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"occurrenceDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_occurrenceDateTime":{"$ref":"#/definitions/Element"},"occurrencePeriod":{"$ref":"#/definitions/Period"},"occurrenceTiming":{"$ref":"#/definitions/Timing"},"asNeededBoolean":{"type":"boolean"},"_asNeededBoolean":{"$ref":"#/definitions/Element"},"asNeededCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"authoredOn":{"$ref":"#/definitions/dateTime"},"_authoredOn":{"$ref":"#/definitions/Element"},"requester":{"$ref":"#/definitions/Reference"},"performerType":{"$ref":"#/definitions/CodeableConcept"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"locationCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"locationReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"insurance":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"supportingInfo":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"specimen":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"patientInstruction":{"$ref":"#/definitions/string"},"_patientInstruction":{"$ref":"#/definitions/Element"},"relevantHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["intent","resourceType","status","subject"],"choices":[{"element":"quantity[x]","properties":["quantityQuantity","quantityRatio","quantityRange"],"required":false},{"element":"occurrence[x]","properties":["occurrenceDateTime","occurrencePeriod","occurrenceTiming"],"required":false},{"element":"asNeeded[x]","properties":["asNeededBoolean","asNeededCodeableConcept"],"required":false}],"additionalProperties":false},"Signature":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Coding"}},"when":{"$ref":"#/definitions/instant"},"_when":{"$ref":"#/definitions/Element"},"who":{"$ref":"#/definitions/Reference"},"onBehalfOf":{"$ref":"#/definitions/Reference"},"targetFormat":{"$ref":"#/definitions/code"},"_targetFormat":{"$ref":"#/definitions/Element"},"sigFormat":{"$ref":"#/definitions/code"},"_sigFormat":{"$ref":"#/definitions/Element"},"data":{"$ref":"#/definitions/base64Binary"},"_data":{"$ref":"#/definitions/Element"}},"required":["type","when","who"],"additionalProperties":false},"Specimen":{"type":"object","properties":{"resourceType":{"const":"Specimen"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"accessionIdentifier":{"$ref":"#/definitions/Identifier"},"status":{"enum":["available","unavailable","unsatisfactory","entered-in-error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"receivedTime":{"$ref":"#/definitions/dateTime"},"_receivedTime":{"$ref":"#/definitions/Element"},"parent":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"request":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"collection":{"$ref":"#/definitions/Specimen_Collection"},"processing":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Specimen_Processing"}},"container":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Specimen_Container"}},"condition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}}},"required":["resourceType"],"additionalProperties":false},"Specimen_Collection":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"collector":{"$ref":"#/definitions/Reference"},"collectedDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_collectedDateTime":{"$ref":"#/definitions/Element"},"collectedPeriod":{"$ref":"#/definitions/Period"},"duration":{"$ref":"#/definitions/Duration"},"quantity":{"$ref":"#/definitions/Quantity"},"method":{"$ref":"#/definitions/CodeableConcept"},"bodySite":{"$ref":"#/definitions/CodeableConcept"},"fastingStatusCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"fastingStatusDuration":{"$ref":"#/definitions/Duration"}},"choices":[{"element":"collected[x]","properties":["collectedDateTime","collectedPeriod"],"required":false},{"element":"fastingStatus[x]","properties":["fastingStatusCodeableConcept","fastingStatusDuration"],"required":false}],"additionalProperties":false},"Specimen_Container":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"type":{"$ref":"#/definitions/CodeableConcept"},"capacity":{"$ref":"#/definitions/Quantity"},"specimenQuantity":{"$ref":"#/definitions/Quantity"},"additiveCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"additiveReference":{"$ref":"#/definitions/Reference"}},"choices":[{"element":"additive[x]","properties":["additiveCodeableConcept","additiveReference"],"required":false}],"additionalProperties":false},"Specimen_Processing":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"procedure":{"$ref":"#/definitions/CodeableConcept"},"additive":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"timeDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_timeDateTime":{"$ref":"#/definitions/Element"},"timePeriod":{"$ref":"#/definitions/Period"}},"choices":[{"element":"time[x]","properties":["timeDateTime","timePeriod"],"required":false}],"additionalProperties":false},"Task":{"type":"object","properties":{"resourceType":{"const":"Task"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"$ref":"#/definitions/canonical"},"instantiatesUri":{"$ref":"#/definitions/uri"},"_instantiatesUri":{"$ref":"#/definitions/Element"},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"groupIdentifier":{"$ref":"#/definitions/Identifier"},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["draft","requested","received","accepted","rejected","ready","cancelled","in-progress","on-hold","failed","completed","entered-in-error"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"$ref":"#/definitions/CodeableConcept"},"businessStatus":{"$ref":"#/definitions/CodeableConcept"},"intent":{"enum":["unknown","proposal","plan","order","original-order","reflex-order","filler-order","instance-order","option"]},"_intent":{"$ref":"#/definitions/Element"},"priority":{"enum":["routine","urgent","asap","stat"]},"_priority":{"$ref":"#/definitions/Element"},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"focus":{"$ref":"#/definitions/Reference"},"for":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"executionPeriod":{"$ref":"#/definitions/Period"},"authoredOn":{"$ref":"#/definitions/dateTime"},"_authoredOn":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/dateTime"},"_lastModified":{"$ref":"#/definitions/Element"},"requester":{"$ref":"#/definitions/Reference"},"performerType":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"owner":{"$ref":"#/definitions/Reference"},"location":{"$ref":"#/definitions/Reference"},"reasonCode":{"$ref":"#/definitions/CodeableConcept"},"reasonReference":{"$ref":"#/definitions/Reference"},"insurance":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"relevantHistory":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"restriction":{"$ref":"#/definitions/Task_Restriction"},"input":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Task_Input"}},"output":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Task_Output"}}},"required":["intent","resourceType","status"],"additionalProperties":false},"Task_Input":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["type"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":true}],"additionalProperties":false},"Task_Output":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"$ref":"#/definitions/CodeableConcept"},"valueBase64Binary":{"type":"string","pattern":"^(\\s*([0-9a-zA-Z\\+/=]){4}\\s*)+$"},"_valueBase64Binary":{"$ref":"#/definitions/Element"},"valueBoolean":{"type":"boolean"},"_valueBoolean":{"$ref":"#/definitions/Element"},"valueCanonical":{"type":"string","pattern":"^\\S*$"},"_valueCanonical":{"$ref":"#/definitions/Element"},"valueCode":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"_valueCode":{"$ref":"#/definitions/Element"},"valueDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_valueDate":{"$ref":"#/definitions/Element"},"valueDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_valueDateTime":{"$ref":"#/definitions/Element"},"valueDecimal":{"type":"number"},"_valueDecimal":{"$ref":"#/definitions/Element"},"valueId":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"_valueId":{"$ref":"#/definitions/Element"},"valueInstant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"_valueInstant":{"$ref":"#/definitions/Element"},"valueInteger":{"type":"number"},"_valueInteger":{"$ref":"#/definitions/Element"},"valueMarkdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueMarkdown":{"$ref":"#/definitions/Element"},"valueOid":{"type":"string","pattern":"^urn:oid:[0-2](\\.(0|[1-9][0-9]*))+$"},"_valueOid":{"$ref":"#/definitions/Element"},"valuePositiveInt":{"type":"number"},"_valuePositiveInt":{"$ref":"#/definitions/Element"},"valueString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_valueString":{"$ref":"#/definitions/Element"},"valueTime":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"_valueTime":{"$ref":"#/definitions/Element"},"valueUnsignedInt":{"type":"number"},"_valueUnsignedInt":{"$ref":"#/definitions/Element"},"valueUri":{"type":"string","pattern":"^\\S*$"},"_valueUri":{"$ref":"#/definitions/Element"},"valueUrl":{"type":"string","pattern":"^\\S*$"},"_valueUrl":{"$ref":"#/definitions/Element"},"valueUuid":{"type":"string","pattern":"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$"},"_valueUuid":{"$ref":"#/definitions/Element"},"valueAddress":{"$ref":"#/definitions/Address"},"valueAge":{"$ref":"#/definitions/Age"},"valueAnnotation":{"$ref":"#/definitions/Annotation"},"valueAttachment":{"$ref":"#/definitions/Attachment"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueCoding":{"$ref":"#/definitions/Coding"},"valueContactPoint":{"$ref":"#/definitions/ContactPoint"},"valueCount":{"$ref":"#/definitions/Count"},"valueDistance":{"$ref":"#/definitions/Distance"},"valueDuration":{"$ref":"#/definitions/Duration"},"valueHumanName":{"$ref":"#/definitions/HumanName"},"valueIdentifier":{"$ref":"#/definitions/Identifier"},"valueMoney":{"$ref":"#/definitions/Money"},"valuePeriod":{"$ref":"#/definitions/Period"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueRatio":{"$ref":"#/definitions/Ratio"},"valueReference":{"$ref":"#/definitions/Reference"},"valueSampledData":{"$ref":"#/definitions/SampledData"},"valueSignature":{"$ref":"#/definitions/Signature"},"valueTiming":{"$ref":"#/definitions/Timing"},"valueContactDetail":{"$ref":"#/definitions/ContactDetail"},"valueContributor":{"$ref":"#/definitions/Contributor"},"valueDataRequirement":{"$ref":"#/definitions/DataRequirement"},"valueExpression":{"$ref":"#/definitions/Expression"},"valueParameterDefinition":{"$ref":"#/definitions/ParameterDefinition"},"valueRelatedArtifact":{"$ref":"#/definitions/RelatedArtifact"},"valueTriggerDefinition":{"$ref":"#/definitions/TriggerDefinition"},"valueUsageContext":{"$ref":"#/definitions/UsageContext"},"valueDosage":{"$ref":"#/definitions/Dosage"}},"required":["type"],"choices":[{"element":"value[x]","properties":["valueBase64Binary","valueBoolean","valueCanonical","valueCode","valueDate","valueDateTime","valueDecimal","valueId","valueInstant","valueInteger","valueMarkdown","valueOid","valuePositiveInt","valueString","valueTime","valueUnsignedInt","valueUri","valueUrl","valueUuid","valueAddress","valueAge","valueAnnotation","valueAttachment","valueCodeableConcept","valueCoding","valueContactPoint","valueCount","valueDistance","valueDuration","valueHumanName","valueIdentifier","valueMoney","valuePeriod","valueQuantity","valueRange","valueRatio","valueReference","valueSampledData","valueSignature","valueTiming","valueContactDetail","valueContributor","valueDataRequirement","valueExpression","valueParameterDefinition","valueRelatedArtifact","valueTriggerDefinition","valueUsageContext","valueDosage"],"required":true}],"additionalProperties":false},"Task_Restriction":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"repetitions":{"$ref":"#/definitions/positiveInt"},"_repetitions":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/Period"},"recipient":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"additionalProperties":false},"Timing":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"event":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/dateTime"}},"_event":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"repeat":{"$ref":"#/definitions/Timing_Repeat"},"code":{"$ref":"#/definitions/CodeableConcept"}},"additionalProperties":false},"Timing_Repeat":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"boundsDuration":{"$ref":"#/definitions/Duration"},"boundsRange":{"$ref":"#/definitions/Range"},"boundsPeriod":{"$ref":"#/definitions/Period"},"count":{"$ref":"#/definitions/positiveInt"},"_count":{"$ref":"#/definitions/Element"},"countMax":{"$ref":"#/definitions/positiveInt"},"_countMax":{"$ref":"#/definitions/Element"},"duration":{"$ref":"#/definitions/decimal"},"_duration":{"$ref":"#/definitions/Element"},"durationMax":{"$ref":"#/definitions/decimal"},"_durationMax":{"$ref":"#/definitions/Element"},"durationUnit":{"enum":["s","min","h","d","wk","mo","a"]},"_durationUnit":{"$ref":"#/definitions/Element"},"frequency":{"$ref":"#/definitions/positiveInt"},"_frequency":{"$ref":"#/definitions/Element"},"frequencyMax":{"$ref":"#/definitions/positiveInt"},"_frequencyMax":{"$ref":"#/definitions/Element"},"period":{"$ref":"#/definitions/decimal"},"_period":{"$ref":"#/definitions/Element"},"periodMax":{"$ref":"#/definitions/decimal"},"_periodMax":{"$ref":"#/definitions/Element"},"periodUnit":{"enum":["s","min","h","d","wk","mo","a"]},"_periodUnit":{"$ref":"#/definitions/Element"},"dayOfWeek":{"type":"array","minItems":1,"items":{"enum":["mon","tue","wed","thu","fri","sat","sun"]}},"_dayOfWeek":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"timeOfDay":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/time"}},"_timeOfDay":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"when":{"type":"array","minItems":1,"items":{"enum":["MORN","MORN.early","MORN.late","NOON","AFT","AFT.early","AFT.late","EVE","EVE.early","EVE.late","NIGHT","PHS","HS","WAKE","C","CM","CD","CV","AC","ACM","ACD","ACV","PC","PCM","PCD","PCV"]}},"_when":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"offset":{"$ref":"#/definitions/unsignedInt"},"_offset":{"$ref":"#/definitions/Element"}},"choices":[{"element":"bounds[x]","properties":["boundsDuration","boundsRange","boundsPeriod"],"required":false}],"additionalProperties":false},"TriggerDefinition":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"type":{"enum":["named-event","periodic","data-changed","data-added","data-modified","data-removed","data-accessed","data-access-ended"]},"_type":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"timingTiming":{"$ref":"#/definitions/Timing"},"timingReference":{"$ref":"#/definitions/Reference"},"timingDate":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"_timingDate":{"$ref":"#/definitions/Element"},"timingDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_timingDateTime":{"$ref":"#/definitions/Element"},"data":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/DataRequirement"}},"condition":{"$ref":"#/definitions/Expression"}},"required":["type"],"choices":[{"element":"timing[x]","properties":["timingTiming","timingReference","timingDate","timingDateTime"],"required":false}],"additionalProperties":false},"UsageContext":{"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/Coding"},"valueCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"valueQuantity":{"$ref":"#/definitions/Quantity"},"valueRange":{"$ref":"#/definitions/Range"},"valueReference":{"$ref":"#/definitions/Reference"}},"required":["code"],"choices":[{"element":"value[x]","properties":["valueCodeableConcept","valueQuantity","valueRange","valueReference"],"required":true}],"additionalProperties":false},"base64Binary":{"type":"string"},"boolean":{"type":"boolean"},"canonical":{"type":"string","pattern":"^\\S*$"},"code":{"type":"string","pattern":"^[^\\s]+(\\s[^\\s]+)*$"},"date":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"},"dateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"decimal":{"type":"number"},"id":{"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"},"instant":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)-(0[1-9]|1[0-2])-(0[1-9]|[1-2][0-9]|3[0-1])T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00))$"},"integer":{"type":"integer"},"markdown":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"positiveInt":{"type":"integer","minimum":1},"string":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"time":{"type":"string","pattern":"^([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?$"},"unsignedInt":{"type":"integer","minimum":0},"uri":{"type":"string","pattern":"^\\S*$"},"url":{"type":"string","pattern":"^\\S*$"},"xhtml":{"type":"string"}}};
 const schema7 = {"type":"object","properties":{"resourceType":{"const":"Bundle"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"identifier":{"$ref":"#/definitions/Identifier"},"type":{"enum":["document","message","transaction","transaction-response","batch","batch-response","history","searchset","collection"]},"_type":{"$ref":"#/definitions/Element"},"timestamp":{"$ref":"#/definitions/instant"},"_timestamp":{"$ref":"#/definitions/Element"},"total":{"$ref":"#/definitions/unsignedInt"},"_total":{"$ref":"#/definitions/Element"},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"entry":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Entry"}},"signature":{"$ref":"#/definitions/Signature"}},"required":["resourceType","type"],"additionalProperties":false};
 const func2 = Object.prototype.hasOwnProperty;
 const schema8 = {"type":"string","pattern":"^[A-Za-z0-9\\-\\.]{1,64}$"};
@@ -7751,7 +7751,7 @@ return errors === 0;
 }
 
 const schema63 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"link":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Bundle_Link"}},"fullUrl":{"$ref":"#/definitions/uri"},"_fullUrl":{"$ref":"#/definitions/Element"},"resource":{"$ref":"#/definitions/ResourceList"},"search":{"$ref":"#/definitions/Bundle_Search"},"request":{"$ref":"#/definitions/Bundle_Request"},"response":{"$ref":"#/definitions/Bundle_Response"}},"additionalProperties":false};
-const schema64 = {"type":"object","discriminator":{"propertyName":"resourceType"},"required":["resourceType"],"oneOf":[{"$ref":"#/definitions/Procedure"},{"$ref":"#/definitions/Condition"},{"$ref":"#/definitions/Observation"},{"$ref":"#/definitions/Specimen"},{"$ref":"#/definitions/ServiceRequest"},{"$ref":"#/definitions/DiagnosticReport"},{"$ref":"#/definitions/Device"},{"$ref":"#/definitions/MedicationAdministration"},{"$ref":"#/definitions/MedicationStatement"},{"$ref":"#/definitions/Media"},{"$ref":"#/definitions/Provenance"},{"$ref":"#/definitions/Appointment"},{"$ref":"#/definitions/Task"},{"$ref":"#/definitions/MeasureReport"}]};
+const schema64 = {"type":"object","discriminator":{"propertyName":"resourceType"},"required":["resourceType"],"oneOf":[{"$ref":"#/definitions/Procedure"},{"$ref":"#/definitions/Condition"},{"$ref":"#/definitions/Observation"},{"$ref":"#/definitions/Specimen"},{"$ref":"#/definitions/ServiceRequest"},{"$ref":"#/definitions/DiagnosticReport"},{"$ref":"#/definitions/Device"},{"$ref":"#/definitions/MedicationAdministration"},{"$ref":"#/definitions/MedicationStatement"},{"$ref":"#/definitions/Media"},{"$ref":"#/definitions/Provenance"},{"$ref":"#/definitions/Appointment"},{"$ref":"#/definitions/Task"},{"$ref":"#/definitions/Measure"},{"$ref":"#/definitions/MeasureReport"}]};
 const schema65 = {"type":"object","properties":{"resourceType":{"const":"Procedure"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"instantiatesCanonical":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/uri"}},"_instantiatesUri":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"basedOn":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"partOf":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"status":{"enum":["preparation","in-progress","not-done","on-hold","stopped","completed","entered-in-error","unknown"]},"_status":{"$ref":"#/definitions/Element"},"statusReason":{"$ref":"#/definitions/CodeableConcept"},"category":{"$ref":"#/definitions/CodeableConcept"},"code":{"$ref":"#/definitions/CodeableConcept"},"subject":{"$ref":"#/definitions/Reference"},"encounter":{"$ref":"#/definitions/Reference"},"performedDateTime":{"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1])(T([01][0-9]|2[0-3]):[0-5][0-9]:([0-5][0-9]|60)(\\.[0-9]+)?(Z|(\\+|-)((0[0-9]|1[0-3]):[0-5][0-9]|14:00)))?)?)?$"},"_performedDateTime":{"$ref":"#/definitions/Element"},"performedPeriod":{"$ref":"#/definitions/Period"},"performedString":{"type":"string","pattern":"^[ \\r\\n\\t\\S]+$"},"_performedString":{"$ref":"#/definitions/Element"},"performedAge":{"$ref":"#/definitions/Age"},"performedRange":{"$ref":"#/definitions/Range"},"recorder":{"$ref":"#/definitions/Reference"},"asserter":{"$ref":"#/definitions/Reference"},"performer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_Performer"}},"location":{"$ref":"#/definitions/Reference"},"reasonCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"reasonReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"bodySite":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"outcome":{"$ref":"#/definitions/CodeableConcept"},"report":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"complication":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"complicationDetail":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"followUp":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"note":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Annotation"}},"focalDevice":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Procedure_FocalDevice"}},"usedReference":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}},"usedCode":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}}},"required":["resourceType","status","subject"],"choices":[{"element":"performed[x]","properties":["performedDateTime","performedPeriod","performedString","performedAge","performedRange"],"required":false}],"additionalProperties":false};
 const schema66 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"enum":["generated","extensions","additional","empty"]},"_status":{"$ref":"#/definitions/Element"},"div":{"$ref":"#/definitions/xhtml"}},"required":["div","status"],"additionalProperties":false};
 const schema67 = {"type":"string"};
@@ -23222,11 +23222,2008 @@ validate1137.errors = vErrors;
 return errors === 0;
 }
 
-const schema103 = {"type":"object","properties":{"resourceType":{"const":"MeasureReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["complete","pending","error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"enum":["individual","subject-list","summary","data-collection"]},"_type":{"$ref":"#/definitions/Element"},"measure":{"$ref":"#/definitions/canonical"},"subject":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"reporter":{"$ref":"#/definitions/Reference"},"period":{"$ref":"#/definitions/Period"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Group"}},"evaluatedResource":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["measure","period","resourceType","status","type"],"additionalProperties":false};
-const schema104 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population"}},"measureScore":{"$ref":"#/definitions/Quantity"},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratifier"}}},"additionalProperties":false};
-const schema105 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false};
+const schema103 = {"type":"object","properties":{"resourceType":{"const":"Measure"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"version":{"$ref":"#/definitions/string"},"_version":{"$ref":"#/definitions/Element"},"name":{"$ref":"#/definitions/string"},"_name":{"$ref":"#/definitions/Element"},"title":{"$ref":"#/definitions/string"},"_title":{"$ref":"#/definitions/Element"},"subtitle":{"$ref":"#/definitions/string"},"_subtitle":{"$ref":"#/definitions/Element"},"status":{"enum":["draft","active","retired","unknown"]},"_status":{"$ref":"#/definitions/Element"},"experimental":{"$ref":"#/definitions/boolean"},"_experimental":{"$ref":"#/definitions/Element"},"subjectCodeableConcept":{"$ref":"#/definitions/CodeableConcept"},"subjectReference":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"publisher":{"$ref":"#/definitions/string"},"_publisher":{"$ref":"#/definitions/Element"},"contact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"description":{"$ref":"#/definitions/markdown"},"_description":{"$ref":"#/definitions/Element"},"useContext":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/UsageContext"}},"jurisdiction":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"purpose":{"$ref":"#/definitions/markdown"},"_purpose":{"$ref":"#/definitions/Element"},"usage":{"$ref":"#/definitions/string"},"_usage":{"$ref":"#/definitions/Element"},"copyright":{"$ref":"#/definitions/markdown"},"_copyright":{"$ref":"#/definitions/Element"},"approvalDate":{"$ref":"#/definitions/date"},"_approvalDate":{"$ref":"#/definitions/Element"},"lastReviewDate":{"$ref":"#/definitions/date"},"_lastReviewDate":{"$ref":"#/definitions/Element"},"effectivePeriod":{"$ref":"#/definitions/Period"},"topic":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"author":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"editor":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"reviewer":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"endorser":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ContactDetail"}},"relatedArtifact":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/RelatedArtifact"}},"library":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/canonical"}},"disclaimer":{"$ref":"#/definitions/markdown"},"_disclaimer":{"$ref":"#/definitions/Element"},"scoring":{"$ref":"#/definitions/CodeableConcept"},"compositeScoring":{"$ref":"#/definitions/CodeableConcept"},"type":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"riskAdjustment":{"$ref":"#/definitions/string"},"_riskAdjustment":{"$ref":"#/definitions/Element"},"rateAggregation":{"$ref":"#/definitions/string"},"_rateAggregation":{"$ref":"#/definitions/Element"},"rationale":{"$ref":"#/definitions/markdown"},"_rationale":{"$ref":"#/definitions/Element"},"clinicalRecommendationStatement":{"$ref":"#/definitions/markdown"},"_clinicalRecommendationStatement":{"$ref":"#/definitions/Element"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"definition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/markdown"}},"_definition":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Element"}},"guidance":{"$ref":"#/definitions/markdown"},"_guidance":{"$ref":"#/definitions/Element"},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Group"}},"supplementalData":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_SupplementalData"}}},"required":["resourceType","status"],"choices":[{"element":"subject[x]","properties":["subjectCodeableConcept","subjectReference"],"required":false}],"additionalProperties":false};
+const schema104 = {"type":"string","pattern":"^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"};
 
-function validate1323(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1339(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(typeof data === "string"){
+if(!pattern6.test(data)){
+const err0 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^([0-9]([0-9]([0-9][1-9]|[1-9]0)|[1-9]00)|[1-9]000)(-(0[1-9]|1[0-2])(-(0[1-9]|[1-2][0-9]|3[0-1]))?)?$"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+else {
+const err1 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "string"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+validate1339.errors = vErrors;
+return errors === 0;
+}
+
+const schema105 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Population"}},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Stratifier"}}},"additionalProperties":false};
+const schema106 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false};
+
+function validate1377(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.criteria === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "criteria"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((((key0 === "id") || (key0 === "extension")) || (key0 === "modifierExtension")) || (key0 === "code")) || (key0 === "description")) || (key0 === "_description")) || (key0 === "criteria"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate26(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data.extension !== undefined){
+let data1 = data.extension;
+if(Array.isArray(data1)){
+if(data1.length < 1){
+const err2 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate28(data1[i0], {instancePath:instancePath+"/extension/" + i0,parentData:data1,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err3 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data3 = data.modifierExtension;
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err4 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data3[i1], {instancePath:instancePath+"/modifierExtension/" + i1,parentData:data3,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.code !== undefined){
+if(!(validate106(data.code, {instancePath:instancePath+"/code",parentData:data,parentDataProperty:"code",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.description !== undefined){
+if(!(validate26(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.criteria !== undefined){
+if(!(validate377(data.criteria, {instancePath:instancePath+"/criteria",parentData:data,parentDataProperty:"criteria",rootData}))){
+vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate1377.errors = vErrors;
+return errors === 0;
+}
+
+const schema107 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Measure_Component"}}},"additionalProperties":false};
+const schema108 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false};
+
+function validate1394(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.criteria === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "criteria"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(((((((key0 === "id") || (key0 === "extension")) || (key0 === "modifierExtension")) || (key0 === "code")) || (key0 === "description")) || (key0 === "_description")) || (key0 === "criteria"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate26(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data.extension !== undefined){
+let data1 = data.extension;
+if(Array.isArray(data1)){
+if(data1.length < 1){
+const err2 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate28(data1[i0], {instancePath:instancePath+"/extension/" + i0,parentData:data1,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err3 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data3 = data.modifierExtension;
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err4 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data3[i1], {instancePath:instancePath+"/modifierExtension/" + i1,parentData:data3,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.code !== undefined){
+if(!(validate106(data.code, {instancePath:instancePath+"/code",parentData:data,parentDataProperty:"code",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.description !== undefined){
+if(!(validate26(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.criteria !== undefined){
+if(!(validate377(data.criteria, {instancePath:instancePath+"/criteria",parentData:data,parentDataProperty:"criteria",rootData}))){
+vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+validate1394.errors = vErrors;
+return errors === 0;
+}
+
+
+function validate1386(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!((((((((key0 === "id") || (key0 === "extension")) || (key0 === "modifierExtension")) || (key0 === "code")) || (key0 === "description")) || (key0 === "_description")) || (key0 === "criteria")) || (key0 === "component"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate26(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data.extension !== undefined){
+let data1 = data.extension;
+if(Array.isArray(data1)){
+if(data1.length < 1){
+const err1 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate28(data1[i0], {instancePath:instancePath+"/extension/" + i0,parentData:data1,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err2 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data3 = data.modifierExtension;
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err3 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data3[i1], {instancePath:instancePath+"/modifierExtension/" + i1,parentData:data3,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.code !== undefined){
+if(!(validate106(data.code, {instancePath:instancePath+"/code",parentData:data,parentDataProperty:"code",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.description !== undefined){
+if(!(validate26(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.criteria !== undefined){
+if(!(validate377(data.criteria, {instancePath:instancePath+"/criteria",parentData:data,parentDataProperty:"criteria",rootData}))){
+vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
+errors = vErrors.length;
+}
+}
+if(data.component !== undefined){
+let data9 = data.component;
+if(Array.isArray(data9)){
+if(data9.length < 1){
+const err5 = {instancePath:instancePath+"/component",schemaPath:"#/properties/component/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+const len2 = data9.length;
+for(let i2=0; i2<len2; i2++){
+if(!(validate1394(data9[i2], {instancePath:instancePath+"/component/" + i2,parentData:data9,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate1394.errors : vErrors.concat(validate1394.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath:instancePath+"/component",schemaPath:"#/properties/component/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+}
+else {
+const err7 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+validate1386.errors = vErrors;
+return errors === 0;
+}
+
+
+function validate1370(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+for(const key0 in data){
+if(!((((((((key0 === "id") || (key0 === "extension")) || (key0 === "modifierExtension")) || (key0 === "code")) || (key0 === "description")) || (key0 === "_description")) || (key0 === "population")) || (key0 === "stratifier"))){
+const err0 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate26(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data.extension !== undefined){
+let data1 = data.extension;
+if(Array.isArray(data1)){
+if(data1.length < 1){
+const err1 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate28(data1[i0], {instancePath:instancePath+"/extension/" + i0,parentData:data1,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err2 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data3 = data.modifierExtension;
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err3 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data3[i1], {instancePath:instancePath+"/modifierExtension/" + i1,parentData:data3,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err4 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.code !== undefined){
+if(!(validate106(data.code, {instancePath:instancePath+"/code",parentData:data,parentDataProperty:"code",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.description !== undefined){
+if(!(validate26(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.population !== undefined){
+let data8 = data.population;
+if(Array.isArray(data8)){
+if(data8.length < 1){
+const err5 = {instancePath:instancePath+"/population",schemaPath:"#/properties/population/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+const len2 = data8.length;
+for(let i2=0; i2<len2; i2++){
+if(!(validate1377(data8[i2], {instancePath:instancePath+"/population/" + i2,parentData:data8,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate1377.errors : vErrors.concat(validate1377.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err6 = {instancePath:instancePath+"/population",schemaPath:"#/properties/population/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+if(data.stratifier !== undefined){
+let data10 = data.stratifier;
+if(Array.isArray(data10)){
+if(data10.length < 1){
+const err7 = {instancePath:instancePath+"/stratifier",schemaPath:"#/properties/stratifier/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+const len3 = data10.length;
+for(let i3=0; i3<len3; i3++){
+if(!(validate1386(data10[i3], {instancePath:instancePath+"/stratifier/" + i3,parentData:data10,parentDataProperty:i3,rootData}))){
+vErrors = vErrors === null ? validate1386.errors : vErrors.concat(validate1386.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err8 = {instancePath:instancePath+"/stratifier",schemaPath:"#/properties/stratifier/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+}
+}
+else {
+const err9 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+validate1370.errors = vErrors;
+return errors === 0;
+}
+
+const schema109 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"usage":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"description":{"$ref":"#/definitions/string"},"_description":{"$ref":"#/definitions/Element"},"criteria":{"$ref":"#/definitions/Expression"}},"required":["criteria"],"additionalProperties":false};
+
+function validate1405(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.criteria === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "criteria"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((((((key0 === "id") || (key0 === "extension")) || (key0 === "modifierExtension")) || (key0 === "code")) || (key0 === "usage")) || (key0 === "description")) || (key0 === "_description")) || (key0 === "criteria"))){
+const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate26(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data.extension !== undefined){
+let data1 = data.extension;
+if(Array.isArray(data1)){
+if(data1.length < 1){
+const err2 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+const len0 = data1.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate28(data1[i0], {instancePath:instancePath+"/extension/" + i0,parentData:data1,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err3 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data3 = data.modifierExtension;
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err4 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data3[i1], {instancePath:instancePath+"/modifierExtension/" + i1,parentData:data3,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.code !== undefined){
+if(!(validate106(data.code, {instancePath:instancePath+"/code",parentData:data,parentDataProperty:"code",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.usage !== undefined){
+let data6 = data.usage;
+if(Array.isArray(data6)){
+if(data6.length < 1){
+const err6 = {instancePath:instancePath+"/usage",schemaPath:"#/properties/usage/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+const len2 = data6.length;
+for(let i2=0; i2<len2; i2++){
+if(!(validate106(data6[i2], {instancePath:instancePath+"/usage/" + i2,parentData:data6,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err7 = {instancePath:instancePath+"/usage",schemaPath:"#/properties/usage/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+if(data.description !== undefined){
+if(!(validate26(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.criteria !== undefined){
+if(!(validate377(data.criteria, {instancePath:instancePath+"/criteria",parentData:data,parentDataProperty:"criteria",rootData}))){
+vErrors = vErrors === null ? validate377.errors : vErrors.concat(validate377.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err8 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+validate1405.errors = vErrors;
+return errors === 0;
+}
+
+
+function validate1298(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+let vErrors = null;
+let errors = 0;
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.resourceType === undefined){
+const err0 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "resourceType"}};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data.status === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "status"}};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!(func2.call(schema103.properties, key0))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.resourceType !== undefined){
+if("Measure" !== data.resourceType){
+const err3 = {instancePath:instancePath+"/resourceType",schemaPath:"#/properties/resourceType/const",keyword:"const",params:{allowedValue: "Measure"}};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.id !== undefined){
+if(!(validate23(data.id, {instancePath:instancePath+"/id",parentData:data,parentDataProperty:"id",rootData}))){
+vErrors = vErrors === null ? validate23.errors : vErrors.concat(validate23.errors);
+errors = vErrors.length;
+}
+}
+if(data.meta !== undefined){
+if(!(validate25(data.meta, {instancePath:instancePath+"/meta",parentData:data,parentDataProperty:"meta",rootData}))){
+vErrors = vErrors === null ? validate25.errors : vErrors.concat(validate25.errors);
+errors = vErrors.length;
+}
+}
+if(data.implicitRules !== undefined){
+if(!(validate30(data.implicitRules, {instancePath:instancePath+"/implicitRules",parentData:data,parentDataProperty:"implicitRules",rootData}))){
+vErrors = vErrors === null ? validate30.errors : vErrors.concat(validate30.errors);
+errors = vErrors.length;
+}
+}
+if(data._implicitRules !== undefined){
+if(!(validate32(data._implicitRules, {instancePath:instancePath+"/_implicitRules",parentData:data,parentDataProperty:"_implicitRules",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.language !== undefined){
+if(!(validate91(data.language, {instancePath:instancePath+"/language",parentData:data,parentDataProperty:"language",rootData}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+if(data._language !== undefined){
+if(!(validate32(data._language, {instancePath:instancePath+"/_language",parentData:data,parentDataProperty:"_language",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.text !== undefined){
+if(!(validate511(data.text, {instancePath:instancePath+"/text",parentData:data,parentDataProperty:"text",rootData}))){
+vErrors = vErrors === null ? validate511.errors : vErrors.concat(validate511.errors);
+errors = vErrors.length;
+}
+}
+if(data.contained !== undefined){
+let data8 = data.contained;
+if(Array.isArray(data8)){
+if(data8.length < 1){
+const err4 = {instancePath:instancePath+"/contained",schemaPath:"#/properties/contained/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+const len0 = data8.length;
+for(let i0=0; i0<len0; i0++){
+if(!(wrapper40.validate(data8[i0], {instancePath:instancePath+"/contained/" + i0,parentData:data8,parentDataProperty:i0,rootData}))){
+vErrors = vErrors === null ? wrapper40.validate.errors : vErrors.concat(wrapper40.validate.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err5 = {instancePath:instancePath+"/contained",schemaPath:"#/properties/contained/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.extension !== undefined){
+let data10 = data.extension;
+if(Array.isArray(data10)){
+if(data10.length < 1){
+const err6 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+const len1 = data10.length;
+for(let i1=0; i1<len1; i1++){
+if(!(validate28(data10[i1], {instancePath:instancePath+"/extension/" + i1,parentData:data10,parentDataProperty:i1,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err7 = {instancePath:instancePath+"/extension",schemaPath:"#/properties/extension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err7];
+}
+else {
+vErrors.push(err7);
+}
+errors++;
+}
+}
+if(data.modifierExtension !== undefined){
+let data12 = data.modifierExtension;
+if(Array.isArray(data12)){
+if(data12.length < 1){
+const err8 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err8];
+}
+else {
+vErrors.push(err8);
+}
+errors++;
+}
+const len2 = data12.length;
+for(let i2=0; i2<len2; i2++){
+if(!(validate28(data12[i2], {instancePath:instancePath+"/modifierExtension/" + i2,parentData:data12,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate28.errors : vErrors.concat(validate28.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err9 = {instancePath:instancePath+"/modifierExtension",schemaPath:"#/properties/modifierExtension/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+}
+if(data.url !== undefined){
+if(!(validate30(data.url, {instancePath:instancePath+"/url",parentData:data,parentDataProperty:"url",rootData}))){
+vErrors = vErrors === null ? validate30.errors : vErrors.concat(validate30.errors);
+errors = vErrors.length;
+}
+}
+if(data._url !== undefined){
+if(!(validate32(data._url, {instancePath:instancePath+"/_url",parentData:data,parentDataProperty:"_url",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.identifier !== undefined){
+let data16 = data.identifier;
+if(Array.isArray(data16)){
+if(data16.length < 1){
+const err10 = {instancePath:instancePath+"/identifier",schemaPath:"#/properties/identifier/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+const len3 = data16.length;
+for(let i3=0; i3<len3; i3++){
+if(!(validate103(data16[i3], {instancePath:instancePath+"/identifier/" + i3,parentData:data16,parentDataProperty:i3,rootData}))){
+vErrors = vErrors === null ? validate103.errors : vErrors.concat(validate103.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err11 = {instancePath:instancePath+"/identifier",schemaPath:"#/properties/identifier/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err11];
+}
+else {
+vErrors.push(err11);
+}
+errors++;
+}
+}
+if(data.version !== undefined){
+if(!(validate26(data.version, {instancePath:instancePath+"/version",parentData:data,parentDataProperty:"version",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._version !== undefined){
+if(!(validate32(data._version, {instancePath:instancePath+"/_version",parentData:data,parentDataProperty:"_version",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.name !== undefined){
+if(!(validate26(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._name !== undefined){
+if(!(validate32(data._name, {instancePath:instancePath+"/_name",parentData:data,parentDataProperty:"_name",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.title !== undefined){
+if(!(validate26(data.title, {instancePath:instancePath+"/title",parentData:data,parentDataProperty:"title",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._title !== undefined){
+if(!(validate32(data._title, {instancePath:instancePath+"/_title",parentData:data,parentDataProperty:"_title",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.subtitle !== undefined){
+if(!(validate26(data.subtitle, {instancePath:instancePath+"/subtitle",parentData:data,parentDataProperty:"subtitle",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._subtitle !== undefined){
+if(!(validate32(data._subtitle, {instancePath:instancePath+"/_subtitle",parentData:data,parentDataProperty:"_subtitle",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.status !== undefined){
+let data26 = data.status;
+if(!((((data26 === "draft") || (data26 === "active")) || (data26 === "retired")) || (data26 === "unknown"))){
+const err12 = {instancePath:instancePath+"/status",schemaPath:"#/properties/status/enum",keyword:"enum",params:{allowedValues: schema103.properties.status.enum}};
+if(vErrors === null){
+vErrors = [err12];
+}
+else {
+vErrors.push(err12);
+}
+errors++;
+}
+}
+if(data._status !== undefined){
+if(!(validate32(data._status, {instancePath:instancePath+"/_status",parentData:data,parentDataProperty:"_status",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.experimental !== undefined){
+if(!(validate118(data.experimental, {instancePath:instancePath+"/experimental",parentData:data,parentDataProperty:"experimental",rootData}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
+errors = vErrors.length;
+}
+}
+if(data._experimental !== undefined){
+if(!(validate32(data._experimental, {instancePath:instancePath+"/_experimental",parentData:data,parentDataProperty:"_experimental",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.subjectCodeableConcept !== undefined){
+if(!(validate106(data.subjectCodeableConcept, {instancePath:instancePath+"/subjectCodeableConcept",parentData:data,parentDataProperty:"subjectCodeableConcept",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.subjectReference !== undefined){
+if(!(validate97(data.subjectReference, {instancePath:instancePath+"/subjectReference",parentData:data,parentDataProperty:"subjectReference",rootData}))){
+vErrors = vErrors === null ? validate97.errors : vErrors.concat(validate97.errors);
+errors = vErrors.length;
+}
+}
+if(data.date !== undefined){
+if(!(validate74(data.date, {instancePath:instancePath+"/date",parentData:data,parentDataProperty:"date",rootData}))){
+vErrors = vErrors === null ? validate74.errors : vErrors.concat(validate74.errors);
+errors = vErrors.length;
+}
+}
+if(data._date !== undefined){
+if(!(validate32(data._date, {instancePath:instancePath+"/_date",parentData:data,parentDataProperty:"_date",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.publisher !== undefined){
+if(!(validate26(data.publisher, {instancePath:instancePath+"/publisher",parentData:data,parentDataProperty:"publisher",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._publisher !== undefined){
+if(!(validate32(data._publisher, {instancePath:instancePath+"/_publisher",parentData:data,parentDataProperty:"_publisher",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.contact !== undefined){
+let data36 = data.contact;
+if(Array.isArray(data36)){
+if(data36.length < 1){
+const err13 = {instancePath:instancePath+"/contact",schemaPath:"#/properties/contact/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err13];
+}
+else {
+vErrors.push(err13);
+}
+errors++;
+}
+const len4 = data36.length;
+for(let i4=0; i4<len4; i4++){
+if(!(validate327(data36[i4], {instancePath:instancePath+"/contact/" + i4,parentData:data36,parentDataProperty:i4,rootData}))){
+vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err14 = {instancePath:instancePath+"/contact",schemaPath:"#/properties/contact/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err14];
+}
+else {
+vErrors.push(err14);
+}
+errors++;
+}
+}
+if(data.description !== undefined){
+if(!(validate137(data.description, {instancePath:instancePath+"/description",parentData:data,parentDataProperty:"description",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._description !== undefined){
+if(!(validate32(data._description, {instancePath:instancePath+"/_description",parentData:data,parentDataProperty:"_description",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.useContext !== undefined){
+let data40 = data.useContext;
+if(Array.isArray(data40)){
+if(data40.length < 1){
+const err15 = {instancePath:instancePath+"/useContext",schemaPath:"#/properties/useContext/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err15];
+}
+else {
+vErrors.push(err15);
+}
+errors++;
+}
+const len5 = data40.length;
+for(let i5=0; i5<len5; i5++){
+if(!(validate430(data40[i5], {instancePath:instancePath+"/useContext/" + i5,parentData:data40,parentDataProperty:i5,rootData}))){
+vErrors = vErrors === null ? validate430.errors : vErrors.concat(validate430.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err16 = {instancePath:instancePath+"/useContext",schemaPath:"#/properties/useContext/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err16];
+}
+else {
+vErrors.push(err16);
+}
+errors++;
+}
+}
+if(data.jurisdiction !== undefined){
+let data42 = data.jurisdiction;
+if(Array.isArray(data42)){
+if(data42.length < 1){
+const err17 = {instancePath:instancePath+"/jurisdiction",schemaPath:"#/properties/jurisdiction/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err17];
+}
+else {
+vErrors.push(err17);
+}
+errors++;
+}
+const len6 = data42.length;
+for(let i6=0; i6<len6; i6++){
+if(!(validate106(data42[i6], {instancePath:instancePath+"/jurisdiction/" + i6,parentData:data42,parentDataProperty:i6,rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err18 = {instancePath:instancePath+"/jurisdiction",schemaPath:"#/properties/jurisdiction/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err18];
+}
+else {
+vErrors.push(err18);
+}
+errors++;
+}
+}
+if(data.purpose !== undefined){
+if(!(validate137(data.purpose, {instancePath:instancePath+"/purpose",parentData:data,parentDataProperty:"purpose",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._purpose !== undefined){
+if(!(validate32(data._purpose, {instancePath:instancePath+"/_purpose",parentData:data,parentDataProperty:"_purpose",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.usage !== undefined){
+if(!(validate26(data.usage, {instancePath:instancePath+"/usage",parentData:data,parentDataProperty:"usage",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._usage !== undefined){
+if(!(validate32(data._usage, {instancePath:instancePath+"/_usage",parentData:data,parentDataProperty:"_usage",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.copyright !== undefined){
+if(!(validate137(data.copyright, {instancePath:instancePath+"/copyright",parentData:data,parentDataProperty:"copyright",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._copyright !== undefined){
+if(!(validate32(data._copyright, {instancePath:instancePath+"/_copyright",parentData:data,parentDataProperty:"_copyright",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.approvalDate !== undefined){
+if(!(validate1339(data.approvalDate, {instancePath:instancePath+"/approvalDate",parentData:data,parentDataProperty:"approvalDate",rootData}))){
+vErrors = vErrors === null ? validate1339.errors : vErrors.concat(validate1339.errors);
+errors = vErrors.length;
+}
+}
+if(data._approvalDate !== undefined){
+if(!(validate32(data._approvalDate, {instancePath:instancePath+"/_approvalDate",parentData:data,parentDataProperty:"_approvalDate",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.lastReviewDate !== undefined){
+if(!(validate1339(data.lastReviewDate, {instancePath:instancePath+"/lastReviewDate",parentData:data,parentDataProperty:"lastReviewDate",rootData}))){
+vErrors = vErrors === null ? validate1339.errors : vErrors.concat(validate1339.errors);
+errors = vErrors.length;
+}
+}
+if(data._lastReviewDate !== undefined){
+if(!(validate32(data._lastReviewDate, {instancePath:instancePath+"/_lastReviewDate",parentData:data,parentDataProperty:"_lastReviewDate",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.effectivePeriod !== undefined){
+if(!(validate72(data.effectivePeriod, {instancePath:instancePath+"/effectivePeriod",parentData:data,parentDataProperty:"effectivePeriod",rootData}))){
+vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+errors = vErrors.length;
+}
+}
+if(data.topic !== undefined){
+let data55 = data.topic;
+if(Array.isArray(data55)){
+if(data55.length < 1){
+const err19 = {instancePath:instancePath+"/topic",schemaPath:"#/properties/topic/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err19];
+}
+else {
+vErrors.push(err19);
+}
+errors++;
+}
+const len7 = data55.length;
+for(let i7=0; i7<len7; i7++){
+if(!(validate106(data55[i7], {instancePath:instancePath+"/topic/" + i7,parentData:data55,parentDataProperty:i7,rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err20 = {instancePath:instancePath+"/topic",schemaPath:"#/properties/topic/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err20];
+}
+else {
+vErrors.push(err20);
+}
+errors++;
+}
+}
+if(data.author !== undefined){
+let data57 = data.author;
+if(Array.isArray(data57)){
+if(data57.length < 1){
+const err21 = {instancePath:instancePath+"/author",schemaPath:"#/properties/author/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err21];
+}
+else {
+vErrors.push(err21);
+}
+errors++;
+}
+const len8 = data57.length;
+for(let i8=0; i8<len8; i8++){
+if(!(validate327(data57[i8], {instancePath:instancePath+"/author/" + i8,parentData:data57,parentDataProperty:i8,rootData}))){
+vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err22 = {instancePath:instancePath+"/author",schemaPath:"#/properties/author/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err22];
+}
+else {
+vErrors.push(err22);
+}
+errors++;
+}
+}
+if(data.editor !== undefined){
+let data59 = data.editor;
+if(Array.isArray(data59)){
+if(data59.length < 1){
+const err23 = {instancePath:instancePath+"/editor",schemaPath:"#/properties/editor/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err23];
+}
+else {
+vErrors.push(err23);
+}
+errors++;
+}
+const len9 = data59.length;
+for(let i9=0; i9<len9; i9++){
+if(!(validate327(data59[i9], {instancePath:instancePath+"/editor/" + i9,parentData:data59,parentDataProperty:i9,rootData}))){
+vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err24 = {instancePath:instancePath+"/editor",schemaPath:"#/properties/editor/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err24];
+}
+else {
+vErrors.push(err24);
+}
+errors++;
+}
+}
+if(data.reviewer !== undefined){
+let data61 = data.reviewer;
+if(Array.isArray(data61)){
+if(data61.length < 1){
+const err25 = {instancePath:instancePath+"/reviewer",schemaPath:"#/properties/reviewer/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err25];
+}
+else {
+vErrors.push(err25);
+}
+errors++;
+}
+const len10 = data61.length;
+for(let i10=0; i10<len10; i10++){
+if(!(validate327(data61[i10], {instancePath:instancePath+"/reviewer/" + i10,parentData:data61,parentDataProperty:i10,rootData}))){
+vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err26 = {instancePath:instancePath+"/reviewer",schemaPath:"#/properties/reviewer/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err26];
+}
+else {
+vErrors.push(err26);
+}
+errors++;
+}
+}
+if(data.endorser !== undefined){
+let data63 = data.endorser;
+if(Array.isArray(data63)){
+if(data63.length < 1){
+const err27 = {instancePath:instancePath+"/endorser",schemaPath:"#/properties/endorser/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err27];
+}
+else {
+vErrors.push(err27);
+}
+errors++;
+}
+const len11 = data63.length;
+for(let i11=0; i11<len11; i11++){
+if(!(validate327(data63[i11], {instancePath:instancePath+"/endorser/" + i11,parentData:data63,parentDataProperty:i11,rootData}))){
+vErrors = vErrors === null ? validate327.errors : vErrors.concat(validate327.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err28 = {instancePath:instancePath+"/endorser",schemaPath:"#/properties/endorser/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err28];
+}
+else {
+vErrors.push(err28);
+}
+errors++;
+}
+}
+if(data.relatedArtifact !== undefined){
+let data65 = data.relatedArtifact;
+if(Array.isArray(data65)){
+if(data65.length < 1){
+const err29 = {instancePath:instancePath+"/relatedArtifact",schemaPath:"#/properties/relatedArtifact/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err29];
+}
+else {
+vErrors.push(err29);
+}
+errors++;
+}
+const len12 = data65.length;
+for(let i12=0; i12<len12; i12++){
+if(!(validate404(data65[i12], {instancePath:instancePath+"/relatedArtifact/" + i12,parentData:data65,parentDataProperty:i12,rootData}))){
+vErrors = vErrors === null ? validate404.errors : vErrors.concat(validate404.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err30 = {instancePath:instancePath+"/relatedArtifact",schemaPath:"#/properties/relatedArtifact/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err30];
+}
+else {
+vErrors.push(err30);
+}
+errors++;
+}
+}
+if(data.library !== undefined){
+let data67 = data.library;
+if(Array.isArray(data67)){
+if(data67.length < 1){
+const err31 = {instancePath:instancePath+"/library",schemaPath:"#/properties/library/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err31];
+}
+else {
+vErrors.push(err31);
+}
+errors++;
+}
+const len13 = data67.length;
+for(let i13=0; i13<len13; i13++){
+if(!(validate343(data67[i13], {instancePath:instancePath+"/library/" + i13,parentData:data67,parentDataProperty:i13,rootData}))){
+vErrors = vErrors === null ? validate343.errors : vErrors.concat(validate343.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err32 = {instancePath:instancePath+"/library",schemaPath:"#/properties/library/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err32];
+}
+else {
+vErrors.push(err32);
+}
+errors++;
+}
+}
+if(data.disclaimer !== undefined){
+if(!(validate137(data.disclaimer, {instancePath:instancePath+"/disclaimer",parentData:data,parentDataProperty:"disclaimer",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._disclaimer !== undefined){
+if(!(validate32(data._disclaimer, {instancePath:instancePath+"/_disclaimer",parentData:data,parentDataProperty:"_disclaimer",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.scoring !== undefined){
+if(!(validate106(data.scoring, {instancePath:instancePath+"/scoring",parentData:data,parentDataProperty:"scoring",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.compositeScoring !== undefined){
+if(!(validate106(data.compositeScoring, {instancePath:instancePath+"/compositeScoring",parentData:data,parentDataProperty:"compositeScoring",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+if(data.type !== undefined){
+let data73 = data.type;
+if(Array.isArray(data73)){
+if(data73.length < 1){
+const err33 = {instancePath:instancePath+"/type",schemaPath:"#/properties/type/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err33];
+}
+else {
+vErrors.push(err33);
+}
+errors++;
+}
+const len14 = data73.length;
+for(let i14=0; i14<len14; i14++){
+if(!(validate106(data73[i14], {instancePath:instancePath+"/type/" + i14,parentData:data73,parentDataProperty:i14,rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err34 = {instancePath:instancePath+"/type",schemaPath:"#/properties/type/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err34];
+}
+else {
+vErrors.push(err34);
+}
+errors++;
+}
+}
+if(data.riskAdjustment !== undefined){
+if(!(validate26(data.riskAdjustment, {instancePath:instancePath+"/riskAdjustment",parentData:data,parentDataProperty:"riskAdjustment",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._riskAdjustment !== undefined){
+if(!(validate32(data._riskAdjustment, {instancePath:instancePath+"/_riskAdjustment",parentData:data,parentDataProperty:"_riskAdjustment",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.rateAggregation !== undefined){
+if(!(validate26(data.rateAggregation, {instancePath:instancePath+"/rateAggregation",parentData:data,parentDataProperty:"rateAggregation",rootData}))){
+vErrors = vErrors === null ? validate26.errors : vErrors.concat(validate26.errors);
+errors = vErrors.length;
+}
+}
+if(data._rateAggregation !== undefined){
+if(!(validate32(data._rateAggregation, {instancePath:instancePath+"/_rateAggregation",parentData:data,parentDataProperty:"_rateAggregation",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.rationale !== undefined){
+if(!(validate137(data.rationale, {instancePath:instancePath+"/rationale",parentData:data,parentDataProperty:"rationale",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._rationale !== undefined){
+if(!(validate32(data._rationale, {instancePath:instancePath+"/_rationale",parentData:data,parentDataProperty:"_rationale",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.clinicalRecommendationStatement !== undefined){
+if(!(validate137(data.clinicalRecommendationStatement, {instancePath:instancePath+"/clinicalRecommendationStatement",parentData:data,parentDataProperty:"clinicalRecommendationStatement",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._clinicalRecommendationStatement !== undefined){
+if(!(validate32(data._clinicalRecommendationStatement, {instancePath:instancePath+"/_clinicalRecommendationStatement",parentData:data,parentDataProperty:"_clinicalRecommendationStatement",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.improvementNotation !== undefined){
+let data83 = data.improvementNotation;
+if(!(validate106(data83, {instancePath:instancePath+"/improvementNotation",parentData:data,parentDataProperty:"improvementNotation",rootData}))){
+vErrors = vErrors === null ? validate106.errors : vErrors.concat(validate106.errors);
+errors = vErrors.length;
+}
+if(data83 && typeof data83 == "object" && !Array.isArray(data83)){
+if(data83.coding === undefined){
+const err35 = {instancePath:instancePath+"/improvementNotation",schemaPath:"#/properties/improvementNotation/required",keyword:"required",params:{missingProperty: "coding"}};
+if(vErrors === null){
+vErrors = [err35];
+}
+else {
+vErrors.push(err35);
+}
+errors++;
+}
+if(data83.coding !== undefined){
+let data84 = data83.coding;
+if(Array.isArray(data84)){
+const _errs104 = errors;
+const len15 = data84.length;
+for(let i15=0; i15<len15; i15++){
+let data85 = data84[i15];
+const _errs105 = errors;
+const _errs106 = errors;
+let valid33 = false;
+const _errs107 = errors;
+if(data85 && typeof data85 == "object" && !Array.isArray(data85)){
+if(data85.system === undefined){
+const err36 = {instancePath:instancePath+"/improvementNotation/coding/" + i15,schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/required",keyword:"required",params:{missingProperty: "system"}};
+if(vErrors === null){
+vErrors = [err36];
+}
+else {
+vErrors.push(err36);
+}
+errors++;
+}
+if(data85.code === undefined){
+const err37 = {instancePath:instancePath+"/improvementNotation/coding/" + i15,schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/required",keyword:"required",params:{missingProperty: "code"}};
+if(vErrors === null){
+vErrors = [err37];
+}
+else {
+vErrors.push(err37);
+}
+errors++;
+}
+if(data85.system !== undefined){
+if("http://terminology.hl7.org/CodeSystem/measure-improvement-notation" !== data85.system){
+const err38 = {instancePath:instancePath+"/improvementNotation/coding/" + i15+"/system",schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/properties/system/const",keyword:"const",params:{allowedValue: "http://terminology.hl7.org/CodeSystem/measure-improvement-notation"}};
+if(vErrors === null){
+vErrors = [err38];
+}
+else {
+vErrors.push(err38);
+}
+errors++;
+}
+}
+if(data85.code !== undefined){
+let data87 = data85.code;
+if(!((data87 === "increase") || (data87 === "decrease"))){
+const err39 = {instancePath:instancePath+"/improvementNotation/coding/" + i15+"/code",schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/properties/code/enum",keyword:"enum",params:{allowedValues: schema103.properties.improvementNotation.properties.coding.contains.anyOf[0].properties.code.enum}};
+if(vErrors === null){
+vErrors = [err39];
+}
+else {
+vErrors.push(err39);
+}
+errors++;
+}
+}
+}
+else {
+const err40 = {instancePath:instancePath+"/improvementNotation/coding/" + i15,schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err40];
+}
+else {
+vErrors.push(err40);
+}
+errors++;
+}
+var _valid0 = _errs107 === errors;
+valid33 = valid33 || _valid0;
+if(!valid33){
+const err41 = {instancePath:instancePath+"/improvementNotation/coding/" + i15,schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf",keyword:"anyOf",params:{}};
+if(vErrors === null){
+vErrors = [err41];
+}
+else {
+vErrors.push(err41);
+}
+errors++;
+}
+else {
+errors = _errs106;
+if(vErrors !== null){
+if(_errs106){
+vErrors.length = _errs106;
+}
+else {
+vErrors = null;
+}
+}
+}
+var valid32 = _errs105 === errors;
+if(valid32){
+break;
+}
+}
+if(!valid32){
+const err42 = {instancePath:instancePath+"/improvementNotation/coding",schemaPath:"#/properties/improvementNotation/properties/coding/contains",keyword:"contains",params:{minContains: 1}};
+if(vErrors === null){
+vErrors = [err42];
+}
+else {
+vErrors.push(err42);
+}
+errors++;
+}
+else {
+errors = _errs104;
+if(vErrors !== null){
+if(_errs104){
+vErrors.length = _errs104;
+}
+else {
+vErrors = null;
+}
+}
+}
+}
+else {
+const err43 = {instancePath:instancePath+"/improvementNotation/coding",schemaPath:"#/properties/improvementNotation/properties/coding/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err43];
+}
+else {
+vErrors.push(err43);
+}
+errors++;
+}
+}
+}
+else {
+const err44 = {instancePath:instancePath+"/improvementNotation",schemaPath:"#/properties/improvementNotation/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err44];
+}
+else {
+vErrors.push(err44);
+}
+errors++;
+}
+}
+if(data.definition !== undefined){
+let data88 = data.definition;
+if(Array.isArray(data88)){
+if(data88.length < 1){
+const err45 = {instancePath:instancePath+"/definition",schemaPath:"#/properties/definition/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err45];
+}
+else {
+vErrors.push(err45);
+}
+errors++;
+}
+const len16 = data88.length;
+for(let i16=0; i16<len16; i16++){
+if(!(validate137(data88[i16], {instancePath:instancePath+"/definition/" + i16,parentData:data88,parentDataProperty:i16,rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err46 = {instancePath:instancePath+"/definition",schemaPath:"#/properties/definition/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err46];
+}
+else {
+vErrors.push(err46);
+}
+errors++;
+}
+}
+if(data._definition !== undefined){
+let data90 = data._definition;
+if(Array.isArray(data90)){
+if(data90.length < 1){
+const err47 = {instancePath:instancePath+"/_definition",schemaPath:"#/properties/_definition/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err47];
+}
+else {
+vErrors.push(err47);
+}
+errors++;
+}
+const len17 = data90.length;
+for(let i17=0; i17<len17; i17++){
+if(!(validate32(data90[i17], {instancePath:instancePath+"/_definition/" + i17,parentData:data90,parentDataProperty:i17,rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err48 = {instancePath:instancePath+"/_definition",schemaPath:"#/properties/_definition/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err48];
+}
+else {
+vErrors.push(err48);
+}
+errors++;
+}
+}
+if(data.guidance !== undefined){
+if(!(validate137(data.guidance, {instancePath:instancePath+"/guidance",parentData:data,parentDataProperty:"guidance",rootData}))){
+vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+errors = vErrors.length;
+}
+}
+if(data._guidance !== undefined){
+if(!(validate32(data._guidance, {instancePath:instancePath+"/_guidance",parentData:data,parentDataProperty:"_guidance",rootData}))){
+vErrors = vErrors === null ? validate32.errors : vErrors.concat(validate32.errors);
+errors = vErrors.length;
+}
+}
+if(data.group !== undefined){
+let data94 = data.group;
+if(Array.isArray(data94)){
+if(data94.length < 1){
+const err49 = {instancePath:instancePath+"/group",schemaPath:"#/properties/group/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err49];
+}
+else {
+vErrors.push(err49);
+}
+errors++;
+}
+const len18 = data94.length;
+for(let i18=0; i18<len18; i18++){
+if(!(validate1370(data94[i18], {instancePath:instancePath+"/group/" + i18,parentData:data94,parentDataProperty:i18,rootData}))){
+vErrors = vErrors === null ? validate1370.errors : vErrors.concat(validate1370.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err50 = {instancePath:instancePath+"/group",schemaPath:"#/properties/group/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err50];
+}
+else {
+vErrors.push(err50);
+}
+errors++;
+}
+}
+if(data.supplementalData !== undefined){
+let data96 = data.supplementalData;
+if(Array.isArray(data96)){
+if(data96.length < 1){
+const err51 = {instancePath:instancePath+"/supplementalData",schemaPath:"#/properties/supplementalData/minItems",keyword:"minItems",params:{limit: 1}};
+if(vErrors === null){
+vErrors = [err51];
+}
+else {
+vErrors.push(err51);
+}
+errors++;
+}
+const len19 = data96.length;
+for(let i19=0; i19<len19; i19++){
+if(!(validate1405(data96[i19], {instancePath:instancePath+"/supplementalData/" + i19,parentData:data96,parentDataProperty:i19,rootData}))){
+vErrors = vErrors === null ? validate1405.errors : vErrors.concat(validate1405.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err52 = {instancePath:instancePath+"/supplementalData",schemaPath:"#/properties/supplementalData/type",keyword:"type",params:{type: "array"}};
+if(vErrors === null){
+vErrors = [err52];
+}
+else {
+vErrors.push(err52);
+}
+errors++;
+}
+}
+let count0 = 0;
+if(data["subjectCodeableConcept"] !== undefined){
+count0++;
+}
+if(data["subjectReference"] !== undefined){
+count0++;
+}
+if(count0 > 1){
+const err53 = {instancePath,schemaPath:"#/choices",keyword:"choices",params:{}};
+if(vErrors === null){
+vErrors = [err53];
+}
+else {
+vErrors.push(err53);
+}
+errors++;
+}
+}
+else {
+const err54 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"}};
+if(vErrors === null){
+vErrors = [err54];
+}
+else {
+vErrors.push(err54);
+}
+errors++;
+}
+validate1298.errors = vErrors;
+return errors === 0;
+}
+
+const schema110 = {"type":"object","properties":{"resourceType":{"const":"MeasureReport"},"id":{"$ref":"#/definitions/id"},"meta":{"$ref":"#/definitions/Meta"},"implicitRules":{"$ref":"#/definitions/uri"},"_implicitRules":{"$ref":"#/definitions/Element"},"language":{"$ref":"#/definitions/code"},"_language":{"$ref":"#/definitions/Element"},"text":{"$ref":"#/definitions/Narrative"},"contained":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/ResourceList"}},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"identifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Identifier"}},"status":{"enum":["complete","pending","error"]},"_status":{"$ref":"#/definitions/Element"},"type":{"enum":["individual","subject-list","summary","data-collection"]},"_type":{"$ref":"#/definitions/Element"},"measure":{"$ref":"#/definitions/canonical"},"subject":{"$ref":"#/definitions/Reference"},"date":{"$ref":"#/definitions/dateTime"},"_date":{"$ref":"#/definitions/Element"},"reporter":{"$ref":"#/definitions/Reference"},"period":{"$ref":"#/definitions/Period"},"improvementNotation":{"$ref":"#/definitions/CodeableConcept","type":"object","properties":{"coding":{"type":"array","contains":{"anyOf":[{"type":"object","properties":{"system":{"const":"http://terminology.hl7.org/CodeSystem/measure-improvement-notation"},"code":{"enum":["increase","decrease"]}},"required":["system","code"]}]}}},"required":["coding"]},"group":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Group"}},"evaluatedResource":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Reference"}}},"required":["measure","period","resourceType","status","type"],"additionalProperties":false};
+const schema111 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population"}},"measureScore":{"$ref":"#/definitions/Quantity"},"stratifier":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratifier"}}},"additionalProperties":false};
+const schema112 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false};
+
+function validate1440(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -23347,15 +25344,15 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate1323.errors = vErrors;
+validate1440.errors = vErrors;
 return errors === 0;
 }
 
-const schema106 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"stratum":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratum"}}},"additionalProperties":false};
-const schema107 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/CodeableConcept"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Component"}},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population1"}},"measureScore":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false};
-const schema108 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"value":{"$ref":"#/definitions/CodeableConcept"}},"required":["code","value"],"additionalProperties":false};
+const schema113 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/CodeableConcept"}},"stratum":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Stratum"}}},"additionalProperties":false};
+const schema114 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"value":{"$ref":"#/definitions/CodeableConcept"},"component":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Component"}},"population":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/MeasureReport_Population1"}},"measureScore":{"$ref":"#/definitions/Quantity"}},"additionalProperties":false};
+const schema115 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"value":{"$ref":"#/definitions/CodeableConcept"}},"required":["code","value"],"additionalProperties":false};
 
-function validate1343(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1460(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -23484,13 +25481,13 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate1343.errors = vErrors;
+validate1460.errors = vErrors;
 return errors === 0;
 }
 
-const schema109 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false};
+const schema116 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"code":{"$ref":"#/definitions/CodeableConcept"},"count":{"$ref":"#/definitions/integer"},"_count":{"$ref":"#/definitions/Element"},"subjectResults":{"$ref":"#/definitions/Reference"}},"additionalProperties":false};
 
-function validate1350(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1467(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -23611,12 +25608,12 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate1350.errors = vErrors;
+validate1467.errors = vErrors;
 return errors === 0;
 }
 
 
-function validate1338(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1455(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -23723,8 +25720,8 @@ errors++;
 }
 const len2 = data6.length;
 for(let i2=0; i2<len2; i2++){
-if(!(validate1343(data6[i2], {instancePath:instancePath+"/component/" + i2,parentData:data6,parentDataProperty:i2,rootData}))){
-vErrors = vErrors === null ? validate1343.errors : vErrors.concat(validate1343.errors);
+if(!(validate1460(data6[i2], {instancePath:instancePath+"/component/" + i2,parentData:data6,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate1460.errors : vErrors.concat(validate1460.errors);
 errors = vErrors.length;
 }
 }
@@ -23755,8 +25752,8 @@ errors++;
 }
 const len3 = data8.length;
 for(let i3=0; i3<len3; i3++){
-if(!(validate1350(data8[i3], {instancePath:instancePath+"/population/" + i3,parentData:data8,parentDataProperty:i3,rootData}))){
-vErrors = vErrors === null ? validate1350.errors : vErrors.concat(validate1350.errors);
+if(!(validate1467(data8[i3], {instancePath:instancePath+"/population/" + i3,parentData:data8,parentDataProperty:i3,rootData}))){
+vErrors = vErrors === null ? validate1467.errors : vErrors.concat(validate1467.errors);
 errors = vErrors.length;
 }
 }
@@ -23789,12 +25786,12 @@ vErrors.push(err9);
 }
 errors++;
 }
-validate1338.errors = vErrors;
+validate1455.errors = vErrors;
 return errors === 0;
 }
 
 
-function validate1333(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1450(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -23927,8 +25924,8 @@ errors++;
 }
 const len3 = data7.length;
 for(let i3=0; i3<len3; i3++){
-if(!(validate1338(data7[i3], {instancePath:instancePath+"/stratum/" + i3,parentData:data7,parentDataProperty:i3,rootData}))){
-vErrors = vErrors === null ? validate1338.errors : vErrors.concat(validate1338.errors);
+if(!(validate1455(data7[i3], {instancePath:instancePath+"/stratum/" + i3,parentData:data7,parentDataProperty:i3,rootData}))){
+vErrors = vErrors === null ? validate1455.errors : vErrors.concat(validate1455.errors);
 errors = vErrors.length;
 }
 }
@@ -23955,12 +25952,12 @@ vErrors.push(err9);
 }
 errors++;
 }
-validate1333.errors = vErrors;
+validate1450.errors = vErrors;
 return errors === 0;
 }
 
 
-function validate1318(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1435(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -24067,8 +26064,8 @@ errors++;
 }
 const len2 = data6.length;
 for(let i2=0; i2<len2; i2++){
-if(!(validate1323(data6[i2], {instancePath:instancePath+"/population/" + i2,parentData:data6,parentDataProperty:i2,rootData}))){
-vErrors = vErrors === null ? validate1323.errors : vErrors.concat(validate1323.errors);
+if(!(validate1440(data6[i2], {instancePath:instancePath+"/population/" + i2,parentData:data6,parentDataProperty:i2,rootData}))){
+vErrors = vErrors === null ? validate1440.errors : vErrors.concat(validate1440.errors);
 errors = vErrors.length;
 }
 }
@@ -24105,8 +26102,8 @@ errors++;
 }
 const len3 = data9.length;
 for(let i3=0; i3<len3; i3++){
-if(!(validate1333(data9[i3], {instancePath:instancePath+"/stratifier/" + i3,parentData:data9,parentDataProperty:i3,rootData}))){
-vErrors = vErrors === null ? validate1333.errors : vErrors.concat(validate1333.errors);
+if(!(validate1450(data9[i3], {instancePath:instancePath+"/stratifier/" + i3,parentData:data9,parentDataProperty:i3,rootData}))){
+vErrors = vErrors === null ? validate1450.errors : vErrors.concat(validate1450.errors);
 errors = vErrors.length;
 }
 }
@@ -24133,12 +26130,12 @@ vErrors.push(err9);
 }
 errors++;
 }
-validate1318.errors = vErrors;
+validate1435.errors = vErrors;
 return errors === 0;
 }
 
 
-function validate1298(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1415(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -24193,7 +26190,7 @@ vErrors.push(err4);
 errors++;
 }
 for(const key0 in data){
-if(!(func2.call(schema103.properties, key0))){
+if(!(func2.call(schema110.properties, key0))){
 const err5 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err5];
@@ -24389,7 +26386,7 @@ errors++;
 if(data.status !== undefined){
 let data16 = data.status;
 if(!(((data16 === "complete") || (data16 === "pending")) || (data16 === "error"))){
-const err15 = {instancePath:instancePath+"/status",schemaPath:"#/properties/status/enum",keyword:"enum",params:{allowedValues: schema103.properties.status.enum}};
+const err15 = {instancePath:instancePath+"/status",schemaPath:"#/properties/status/enum",keyword:"enum",params:{allowedValues: schema110.properties.status.enum}};
 if(vErrors === null){
 vErrors = [err15];
 }
@@ -24408,7 +26405,7 @@ errors = vErrors.length;
 if(data.type !== undefined){
 let data18 = data.type;
 if(!((((data18 === "individual") || (data18 === "subject-list")) || (data18 === "summary")) || (data18 === "data-collection"))){
-const err16 = {instancePath:instancePath+"/type",schemaPath:"#/properties/type/enum",keyword:"enum",params:{allowedValues: schema103.properties.type.enum}};
+const err16 = {instancePath:instancePath+"/type",schemaPath:"#/properties/type/enum",keyword:"enum",params:{allowedValues: schema110.properties.type.enum}};
 if(vErrors === null){
 vErrors = [err16];
 }
@@ -24524,7 +26521,7 @@ errors++;
 if(data28.code !== undefined){
 let data30 = data28.code;
 if(!((data30 === "increase") || (data30 === "decrease"))){
-const err21 = {instancePath:instancePath+"/improvementNotation/coding/" + i4+"/code",schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/properties/code/enum",keyword:"enum",params:{allowedValues: schema103.properties.improvementNotation.properties.coding.contains.anyOf[0].properties.code.enum}};
+const err21 = {instancePath:instancePath+"/improvementNotation/coding/" + i4+"/code",schemaPath:"#/properties/improvementNotation/properties/coding/contains/anyOf/0/properties/code/enum",keyword:"enum",params:{allowedValues: schema110.properties.improvementNotation.properties.coding.contains.anyOf[0].properties.code.enum}};
 if(vErrors === null){
 vErrors = [err21];
 }
@@ -24633,8 +26630,8 @@ errors++;
 }
 const len5 = data31.length;
 for(let i5=0; i5<len5; i5++){
-if(!(validate1318(data31[i5], {instancePath:instancePath+"/group/" + i5,parentData:data31,parentDataProperty:i5,rootData}))){
-vErrors = vErrors === null ? validate1318.errors : vErrors.concat(validate1318.errors);
+if(!(validate1435(data31[i5], {instancePath:instancePath+"/group/" + i5,parentData:data31,parentDataProperty:i5,rootData}))){
+vErrors = vErrors === null ? validate1435.errors : vErrors.concat(validate1435.errors);
 errors = vErrors.length;
 }
 }
@@ -24693,7 +26690,7 @@ vErrors.push(err31);
 }
 errors++;
 }
-validate1298.errors = vErrors;
+validate1415.errors = vErrors;
 return errors === 0;
 }
 
@@ -24792,9 +26789,15 @@ vErrors = vErrors === null ? validate1137.errors : vErrors.concat(validate1137.e
 errors = vErrors.length;
 }
 }
-else if(tag0 === "MeasureReport"){
+else if(tag0 === "Measure"){
 if(!(validate1298(data, {instancePath,parentData,parentDataProperty,rootData}))){
 vErrors = vErrors === null ? validate1298.errors : vErrors.concat(validate1298.errors);
+errors = vErrors.length;
+}
+}
+else if(tag0 === "MeasureReport"){
+if(!(validate1415(data, {instancePath,parentData,parentDataProperty,rootData}))){
+vErrors = vErrors === null ? validate1415.errors : vErrors.concat(validate1415.errors);
 errors = vErrors.length;
 }
 }
@@ -24834,9 +26837,9 @@ validate503.errors = vErrors;
 return errors === 0;
 }
 
-const schema110 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"mode":{"enum":["match","include","outcome"]},"_mode":{"$ref":"#/definitions/Element"},"score":{"$ref":"#/definitions/decimal"},"_score":{"$ref":"#/definitions/Element"}},"additionalProperties":false};
+const schema117 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"mode":{"enum":["match","include","outcome"]},"_mode":{"$ref":"#/definitions/Element"},"score":{"$ref":"#/definitions/decimal"},"_score":{"$ref":"#/definitions/Element"}},"additionalProperties":false};
 
-function validate1379(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1497(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -24925,7 +26928,7 @@ errors++;
 if(data.mode !== undefined){
 let data5 = data.mode;
 if(!(((data5 === "match") || (data5 === "include")) || (data5 === "outcome"))){
-const err5 = {instancePath:instancePath+"/mode",schemaPath:"#/properties/mode/enum",keyword:"enum",params:{allowedValues: schema110.properties.mode.enum}};
+const err5 = {instancePath:instancePath+"/mode",schemaPath:"#/properties/mode/enum",keyword:"enum",params:{allowedValues: schema117.properties.mode.enum}};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -24964,13 +26967,13 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate1379.errors = vErrors;
+validate1497.errors = vErrors;
 return errors === 0;
 }
 
-const schema111 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"method":{"enum":["GET","HEAD","POST","PUT","DELETE","PATCH"]},"_method":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"ifNoneMatch":{"$ref":"#/definitions/string"},"_ifNoneMatch":{"$ref":"#/definitions/Element"},"ifModifiedSince":{"$ref":"#/definitions/instant"},"_ifModifiedSince":{"$ref":"#/definitions/Element"},"ifMatch":{"$ref":"#/definitions/string"},"_ifMatch":{"$ref":"#/definitions/Element"},"ifNoneExist":{"$ref":"#/definitions/string"},"_ifNoneExist":{"$ref":"#/definitions/Element"}},"required":["method","url"],"additionalProperties":false};
+const schema118 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"method":{"enum":["GET","HEAD","POST","PUT","DELETE","PATCH"]},"_method":{"$ref":"#/definitions/Element"},"url":{"$ref":"#/definitions/uri"},"_url":{"$ref":"#/definitions/Element"},"ifNoneMatch":{"$ref":"#/definitions/string"},"_ifNoneMatch":{"$ref":"#/definitions/Element"},"ifModifiedSince":{"$ref":"#/definitions/instant"},"_ifModifiedSince":{"$ref":"#/definitions/Element"},"ifMatch":{"$ref":"#/definitions/string"},"_ifMatch":{"$ref":"#/definitions/Element"},"ifNoneExist":{"$ref":"#/definitions/string"},"_ifNoneExist":{"$ref":"#/definitions/Element"}},"required":["method","url"],"additionalProperties":false};
 
-function validate1387(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1505(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -24995,7 +26998,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func2.call(schema111.properties, key0))){
+if(!(func2.call(schema118.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err2];
@@ -25079,7 +27082,7 @@ errors++;
 if(data.method !== undefined){
 let data5 = data.method;
 if(!((((((data5 === "GET") || (data5 === "HEAD")) || (data5 === "POST")) || (data5 === "PUT")) || (data5 === "DELETE")) || (data5 === "PATCH"))){
-const err7 = {instancePath:instancePath+"/method",schemaPath:"#/properties/method/enum",keyword:"enum",params:{allowedValues: schema111.properties.method.enum}};
+const err7 = {instancePath:instancePath+"/method",schemaPath:"#/properties/method/enum",keyword:"enum",params:{allowedValues: schema118.properties.method.enum}};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -25166,13 +27169,13 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate1387.errors = vErrors;
+validate1505.errors = vErrors;
 return errors === 0;
 }
 
-const schema112 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"$ref":"#/definitions/string"},"_status":{"$ref":"#/definitions/Element"},"location":{"$ref":"#/definitions/uri"},"_location":{"$ref":"#/definitions/Element"},"etag":{"$ref":"#/definitions/string"},"_etag":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/instant"},"_lastModified":{"$ref":"#/definitions/Element"},"outcome":{"$ref":"#/definitions/ResourceList"}},"required":["status"],"additionalProperties":false};
+const schema119 = {"type":"object","properties":{"id":{"$ref":"#/definitions/string"},"extension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"modifierExtension":{"type":"array","minItems":1,"items":{"$ref":"#/definitions/Extension"}},"status":{"$ref":"#/definitions/string"},"_status":{"$ref":"#/definitions/Element"},"location":{"$ref":"#/definitions/uri"},"_location":{"$ref":"#/definitions/Element"},"etag":{"$ref":"#/definitions/string"},"_etag":{"$ref":"#/definitions/Element"},"lastModified":{"$ref":"#/definitions/instant"},"_lastModified":{"$ref":"#/definitions/Element"},"outcome":{"$ref":"#/definitions/ResourceList"}},"required":["status"],"additionalProperties":false};
 
-function validate1403(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
+function validate1521(data, {instancePath="", parentData, parentDataProperty, rootData=data}={}){
 let vErrors = null;
 let errors = 0;
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -25187,7 +27190,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(func2.call(schema112.properties, key0))){
+if(!(func2.call(schema119.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0}};
 if(vErrors === null){
 vErrors = [err1];
@@ -25333,7 +27336,7 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate1403.errors = vErrors;
+validate1521.errors = vErrors;
 return errors === 0;
 }
 
@@ -25475,20 +27478,20 @@ errors = vErrors.length;
 }
 }
 if(data.search !== undefined){
-if(!(validate1379(data.search, {instancePath:instancePath+"/search",parentData:data,parentDataProperty:"search",rootData}))){
-vErrors = vErrors === null ? validate1379.errors : vErrors.concat(validate1379.errors);
+if(!(validate1497(data.search, {instancePath:instancePath+"/search",parentData:data,parentDataProperty:"search",rootData}))){
+vErrors = vErrors === null ? validate1497.errors : vErrors.concat(validate1497.errors);
 errors = vErrors.length;
 }
 }
 if(data.request !== undefined){
-if(!(validate1387(data.request, {instancePath:instancePath+"/request",parentData:data,parentDataProperty:"request",rootData}))){
-vErrors = vErrors === null ? validate1387.errors : vErrors.concat(validate1387.errors);
+if(!(validate1505(data.request, {instancePath:instancePath+"/request",parentData:data,parentDataProperty:"request",rootData}))){
+vErrors = vErrors === null ? validate1505.errors : vErrors.concat(validate1505.errors);
 errors = vErrors.length;
 }
 }
 if(data.response !== undefined){
-if(!(validate1403(data.response, {instancePath:instancePath+"/response",parentData:data,parentDataProperty:"response",rootData}))){
-vErrors = vErrors === null ? validate1403.errors : vErrors.concat(validate1403.errors);
+if(!(validate1521(data.response, {instancePath:instancePath+"/response",parentData:data,parentDataProperty:"response",rootData}))){
+vErrors = vErrors === null ? validate1521.errors : vErrors.concat(validate1521.errors);
 errors = vErrors.length;
 }
 }

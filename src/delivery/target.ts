@@ -12,12 +12,18 @@ import { findReports } from './find-reports.js';
 import { linkReports } from './laboratory-report.js';
 import { patientIdentifierOf, readPatientSearch } from './patient.js';
 import { leaveTaken } from './taken-appointments.js';
-import type { Failure, Verdict } from './verdict.js';
+import { type Failure, isPassing, type Verdict } from './verdict.js';
 
 /** Whether the target can be used now, and how. */
 export type ProbeResult =
   | { readonly kind: 'usable'; readonly mode: IdentityMode }
-  | { readonly kind: 'unusable'; readonly fault: string; readonly reason: string };
+  | {
+      readonly kind: 'unusable';
+      readonly fault: string;
+      readonly reason: string;
+      /** The server was not there, or could not answer now. */
+      readonly passing?: boolean;
+    };
 
 /** The one FHIR server that records go to. */
 export interface Target {
@@ -99,8 +105,9 @@ async function probeTarget(config: TargetConfig, signal: AbortSignal): Promise<P
   }
   const answer = await config.client.capabilities(signal);
   if (answer.kind !== 'answered' || answer.status !== 200 || answer.body.kind !== 'json') {
-    const { fault, reason } = classifyReading(answer, config.clock.now());
-    return { kind: 'unusable', fault, reason };
+    const failure = classifyReading(answer, config.clock.now());
+    const { fault, reason } = failure;
+    return { kind: 'unusable', fault, reason, passing: isPassing(failure) };
   }
   const choice = chooseMode(answer.body.resource, config.needs);
   return choice.kind === 'chosen'

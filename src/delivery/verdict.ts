@@ -20,3 +20,18 @@ export interface Failure {
   /** How long the server asked to be left alone, milliseconds. */
   readonly waitMs?: number;
 }
+
+/** Whether the same request may go well another time without anybody changing anything. */
+export function isPassing({ failureClass, hold }: Failure): boolean {
+  switch (failureClass) {
+    case 'destination':
+      return !hold;
+    case 'bounded':
+    case 'unknown':
+      return true;
+    case 'case':
+    case 'ambiguous':
+    case 'non-conformant-server':
+      return false;
+  }
+}

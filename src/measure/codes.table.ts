@@ -2,14 +2,25 @@ import type { CodeableConcept } from 'fhir/r4.js';
 import type { Dimension, IndicatorId } from '../outcomes/index.js';
 import { BASE, type LocalCode, localCoding, STRUCTURE } from '../terminology/index.js';
 
+export const MEASURE_NAME = 'dr-outcomes';
+
 /** Canonical of the Measure, without its version. */
-export const MEASURE_URL = `${BASE}/Measure/dr-outcomes`;
+export const MEASURE_URL = `${BASE}/Measure/${MEASURE_NAME}`;
 
 /**
  * Version of the Measure. It rises when a definition changes, and not with the program: reports of
  * one version can be compared. A test holds the definitions against it.
  */
 export const MEASURE_VERSION = '1.0.0';
+
+/**
+ * Business identifier of this version: versions stand beside each other on a server, as the reports
+ * of each name theirs.
+ */
+export const MEASURE_IDENTIFIER = {
+  system: `${BASE}/measure`,
+  value: `${MEASURE_NAME}/${MEASURE_VERSION}`,
+} as const;
 
 /** What a report names. */
 export const MEASURE = `${MEASURE_URL}|${MEASURE_VERSION}`;

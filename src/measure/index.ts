@@ -7,4 +7,5 @@ export {
 } from './compare-units.js';
 export { toMeasure } from './to-measure.js';
 export { type Reporting, toMeasureReport } from './to-measure-report.js';
+export { toPublication } from './to-publication.js';
 export { toUnitReport, type UnitReport } from './unit-report.js';

@@ -21,6 +21,7 @@ import {
   EXTENSION,
   indicatorConcept,
   MEASURE,
+  MEASURE_NAME,
   POPULATIONS,
   REPORT_PROFILE,
 } from './codes.table.js';
@@ -44,8 +45,11 @@ const URIS = 'urn:ietf:rfc:3986';
  * rate and its interval, and the same for each stratum. The denominator holds what it excludes, as
  * the standard has it: the rate is the numerator over the denominator less its exclusions.
  *
- * Source: FHIR R4 (4.0.1), MeasureReport; identifier, date, reporter and whole period as data
- * exchange of quality measures asks for them, from memory.
+ * The identifier says measure, period and, by its system, the unit: a rerun replaces. A report by
+ * groups is another one. No bar is in its value, since searches part system and value by it.
+ *
+ * Source: FHIR R4 (4.0.1), MeasureReport; search, escaping search parameters; identifier, date,
+ * reporter and whole period as data exchange of quality measures asks for them, from memory.
  *
  * @param report of a period with both its days, over all cases: a filter would make it another
  *   Measure
@@ -67,7 +71,7 @@ export function toMeasureReport(
     identifier: [
       {
         system: `${identifierBase}/measurereport`,
-        value: `dr-outcomes|${from}|${to}|${identifierBase}`,
+        value: [MEASURE_NAME, from, to, ...query.by.toSorted()].join('/'),
       },
     ],
     status: 'complete',

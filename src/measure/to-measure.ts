@@ -4,6 +4,8 @@ import { STRUCTURE } from '../terminology/index.js';
 import {
   dimensionConcept,
   indicatorConcept,
+  MEASURE_IDENTIFIER,
+  MEASURE_NAME,
   MEASURE_URL,
   MEASURE_VERSION,
   POPULATIONS,
@@ -20,8 +22,9 @@ import { INITIAL_POPULATION, SEARCHES } from './criteria.table.js';
  */
 export const toMeasure = (): Measure => ({
   resourceType: 'Measure',
-  id: 'dr-outcomes',
+  id: MEASURE_NAME,
   url: MEASURE_URL,
+  identifier: [MEASURE_IDENTIFIER],
   version: MEASURE_VERSION,
   name: 'DissectionOutcomes',
   title: 'Outcomes of endoscopic submucosal dissection',

@@ -70,6 +70,7 @@ export async function run(
     reassess: () => Promise.resolve(0),
     followUps: () => Promise.resolve(3),
     outcomes: () => Promise.resolve(3),
+    publishOutcomes: () => Promise.resolve(3),
     verifyFacts: () => Promise.resolve(0),
     serve: () => Promise.resolve(130),
     printConfig: () => Promise.resolve(0),

@@ -44,7 +44,7 @@ const withKey = () =>
 describe('the configuration', () => {
   it('of a command that delivers nothing needs no FHIR server and no keys, and all else', async () => {
     const env = { DISSECTION_DATA_DIR: folder, DISSECTION_PRODUCTION: 'true' };
-    const rulesFor = async (purpose: 'serve' | 'records') => {
+    const rulesFor = async (purpose: 'serve' | 'records' | 'publish') => {
       const config = await loadConfig(env, purpose);
       return config.ok ? [] : config.problems.map(({ rule }) => rule);
     };
@@ -55,6 +55,9 @@ describe('the configuration', () => {
     expect(asked).toEqual(expect.arrayContaining(both));
     expect(asked).not.toEqual(expect.arrayContaining(['no-destination']));
     expect(asked).not.toEqual(expect.arrayContaining(['production-without-keys']));
+    const publishing = await rulesFor('publish');
+    expect(publishing).toEqual(expect.arrayContaining([...both, 'no-destination']));
+    expect(publishing).not.toEqual(expect.arrayContaining(['production-without-keys']));
   });
 
   it('listens on the loopback address alone, with limits, when nothing is said', async () => {

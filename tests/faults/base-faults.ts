@@ -23,6 +23,7 @@ const appointment = resource('Appointment');
 const given = resource('MedicationAdministration');
 const statement = resource('MedicationStatement');
 const procedure = resource('Procedure');
+const measure = resource('Measure');
 const report = resource('MeasureReport');
 
 const UCUM = 'http://unitsofmeasure.org';
@@ -363,6 +364,18 @@ export const BASE_FAULTS: readonly BaseFault[] = [
     context: 'Range',
     broken: observation({ valueRange: { low: millimetres(2), high: millimetres(1) } }),
     right: observation({ valueRange: { low: millimetres(1), high: millimetres(2) } }),
+  },
+  {
+    rule: 'mea-0',
+    context: 'Measure',
+    broken: measure({ name: 'two words' }),
+    right: measure({ name: 'OneWord' }),
+  },
+  {
+    rule: 'mea-1',
+    context: 'Measure',
+    broken: measure({ group: [{ stratifier: [{ id: 'a' }] }] }),
+    right: measure({ group: [{ stratifier: [{ code: { text: 'x' } }] }] }),
   },
   {
     rule: 'mrp-1',

@@ -8,16 +8,9 @@ import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
 import { type Row, tableOf } from '../report/table.js';
 
-/** What readers have to know before they compare. */
-const COMPARISON_CAUTIONS: readonly string[] = [
-  'Rates are not adjusted for how difficult the cases were: a difference is a question, and the order of the units is no ranking.',
-  'Each unit hides its own small counts. What is hidden is in no sum and on no chart.',
-  'Missing outcomes are in no rate; where they are many, the rate speaks of those who were reached.',
-];
-
 /** Rates of several units as one HTML document for screen and paper, without scripts. */
 export function renderComparison(comparison: Comparison): Page {
-  const { measure, period, units, interval, indicators } = comparison;
+  const { measure, period, units, interval, indicators, cautions } = comparison;
   const title = 'Outcomes of several units';
   const days = `${period.from} to ${period.to}`;
   return documentOf({
@@ -50,7 +43,7 @@ export function renderComparison(comparison: Comparison): Page {
         element(
           'ul',
           {},
-          ...[CAUTION, ...COMPARISON_CAUTIONS].map((says) => element('li', {}, says)),
+          ...[CAUTION, ...cautions].map((says) => element('li', {}, says)),
         ),
       ),
       ...indicators.map(section),
