@@ -109,6 +109,16 @@ export function shownBut(hidden: Hidden, query: Asked, cube: readonly CubeCell[]
 const cellsFor = (query: Asked, cube: readonly CubeCell[]): readonly CubeCell[] =>
   hasPeriod(query) ? cube : cube.filter(({ year }) => year === undefined);
 
+/**
+ * What may not be small: of an indicator the outcomes "yes" and "no". How many are missing or have
+ * their days open is shown beside them though it be small: it tells of records, not of what came
+ * of a patient, and readers need it to know what a rate is worth. It gives no outcome away, for it
+ * is told at the places alone at which "yes" and "no" are told: there, cases less missing, open and
+ * not applicable are "yes" and "no" together; where these are hidden, nothing of it is told, so
+ * that no sum of cases can be solved for them, not even by who knows how many are not applicable.
+ *
+ * Source: derived, by linear algebra and by the bounds of tables with given sums; the tests do both.
+ */
 function entryOf(cell: CubeCell, measure: Measure): CubeEntry {
   const place = { ...cell.stratum, ...(cell.year === undefined ? {} : { year: cell.year }) };
   if (measure === 'cases') return { place, counts: [cell.cases] };
