@@ -7,7 +7,7 @@ import type { FhirClient } from './fhir-client.js';
 import { isFhirId } from './fhir-id.js';
 import { isRecord, recordsAt, textAt } from './json.js';
 import { identifierCriteria, type PatientIdentifier } from './patient.js';
-import { type Failure, isPassing } from './verdict.js';
+import type { Failure } from './verdict.js';
 
 /** What the server holds of one entry that is to be put there. */
 export type Held =
@@ -36,7 +36,8 @@ export async function findHeld(
   const answer = await client.search(type, identifierCriteria(identifier, 2), signal);
   if (answer.kind !== 'answered' || answer.status !== 200 || answer.body.kind !== 'json') {
     const failure = classifyReading(answer, clock.now());
-    return isPassing(failure) ? failure : { kind: 'to-write' };
+    const isAway = failure.failureClass === 'destination' && !failure.hold;
+    return isAway ? failure : { kind: 'to-write' };
   }
   const found = recordsAt(answer.body.resource, 'entry')
     .map((one) => one['resource'])

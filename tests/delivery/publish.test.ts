@@ -274,6 +274,15 @@ describe('a server that refuses', () => {
   });
 });
 
+describe('a server that cannot be searched', () => {
+  it.each([404, 405, 500, 501])('gets what is to be put there all the same: %i', async (status) => {
+    const isSearch = ({ path }: { readonly path: string }) => path.endsWith('/_search');
+    faults.next({ kind: 'answer', status }, { times: 2, matching: isSearch });
+    expect(await put(outcomes(20), byId)).toMatchObject({ kind: 'written' });
+    expect(faults.pending()).toBe(0);
+  });
+});
+
 describe('a server that answers a search with what was not asked', () => {
   it('is not believed to hold the same', async () => {
     const stub = await startStub();
