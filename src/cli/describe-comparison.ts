@@ -6,7 +6,7 @@ import { wrap } from './wrap.js';
 
 /** Rates of units for people: a table an indicator. */
 export function describeComparison(comparison: Comparison): string {
-  const { measure, period, units, interval, indicators } = comparison;
+  const { measure, period, units, interval, indicators, cautions } = comparison;
   return [
     `Resections from ${period.from} to ${period.to}, by ${measure}`,
     ...(interval === undefined
@@ -15,11 +15,7 @@ export function describeComparison(comparison: Comparison): string {
     ...units.map(({ unit, countedAt }) => `  ${unit}, counted ${countedAt}`),
     '',
     ...indicators.flatMap((compared) => [describe(compared), '']),
-    wrap(
-      '',
-      'Rates are not adjusted for how difficult the cases were: a difference is a question, and no ' +
-        'ranking. Each unit hides its own small counts; what is hidden is in no sum.',
-    ),
+    wrap('', cautions.join(' ')),
   ].join('\n');
 }
 

@@ -4,6 +4,8 @@ import {
   type Funnel,
   INDICATORS,
   type IndicatorResult,
+  MISSING_IN_NO_RATE,
+  NOT_ADJUSTED,
   type RateInterval,
   toFunnel,
 } from '../outcomes/index.js';
@@ -27,6 +29,8 @@ export interface Comparison {
   /** How all intervals were made; absent: no rate is shown. */
   readonly interval?: Pick<RateInterval, 'method' | 'level'>;
   readonly indicators: readonly ComparedIndicator[];
+  /** What readers have to know before they compare. */
+  readonly cautions: readonly string[];
 }
 
 /** A report by the name under which it was given, and what is wrong with it beside the others. */
@@ -69,9 +73,17 @@ export function compareUnits(
       units: units.map(({ unit, countedAt }) => ({ unit, countedAt })),
       ...(interval === undefined ? {} : { interval }),
       indicators: INDICATORS.map((definition, i) => toCompared(definition, i, units)),
+      cautions: COMPARISON_CAUTIONS,
     },
   };
 }
+
+const COMPARISON_CAUTIONS: readonly string[] = [
+  NOT_ADJUSTED,
+  'The order of the units is no ranking.',
+  'Each unit hides its own small counts. What is hidden is in no sum and on no chart.',
+  MISSING_IN_NO_RATE,
+];
 
 function toCompared(
   definition: Definition,

@@ -1,5 +1,5 @@
 import type { Expression, Measure, MeasureGroup, MeasureGroupPopulation } from 'fhir/r4.js';
-import { type Definition, INDICATORS } from '../outcomes/index.js';
+import { type Definition, INDICATORS, NOT_ADJUSTED } from '../outcomes/index.js';
 import { STRUCTURE } from '../terminology/index.js';
 import {
   dimensionConcept,
@@ -33,8 +33,7 @@ export const toMeasure = (): Measure => ({
   description:
     'Rates over the dissections of a unit. An outcome that nobody told is excluded and never ' +
     'counted as "no"; so is one whose days are not over.',
-  disclaimer:
-    'Rates are not adjusted for how difficult the cases were: a difference is a question.',
+  disclaimer: NOT_ADJUSTED,
   scoring: STRUCTURE.proportion,
   type: [STRUCTURE.outcomeMeasure],
   rateAggregation:

@@ -18,7 +18,7 @@ export interface Lettering {
 }
 
 /** Height of letters that say values and names. */
-export const LETTERS = 13;
+export const LETTERS = 14;
 
 /** One line of text; `at` is the foot of its letters. */
 export function text(at: Point, words: string, lettering: Lettering = {}): Markup {

@@ -41,18 +41,18 @@ export interface Figure {
   readonly notes?: readonly string[];
 }
 
-/** Half the width of a printed page, where the smallest letters are still about 6 pt high. */
+/** Drawn for less than half the width of an A4 page: on 78 mm the smallest letters have 5.5 pt. */
 const WIDTH = 500;
 const MARGIN = 10;
-const LEFT = 58;
-const RIGHT = 396;
+const LEFT = 60;
+const RIGHT = 388;
 /** Width of the rectangle between the axes. */
 export const PLOT_WIDTH = RIGHT - LEFT;
-const PLOT_HEIGHT = 190;
+const PLOT_HEIGHT = 170;
 const TITLE = 15;
 const TITLE_ROW = 19;
-const SMALL = 11.5;
-const SMALL_ROW = 14.5;
+const SMALL = 12.5;
+const SMALL_ROW = 15;
 const EMPTY_HEIGHT = 90;
 
 /** Where the labels beside the plot begin, and how wide they may be. */

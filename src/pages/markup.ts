@@ -29,6 +29,14 @@ export const together = (content: readonly Content[]): Markup => ({
     .join(''),
 });
 
+/** Text that may go on in the next line after each slash, as addresses need it. */
+export const breakable = (address: string): Markup =>
+  together(
+    address
+      .split(/(?<=\/)(?!\/)/)
+      .flatMap((piece, i): readonly Content[] => (i === 0 ? [piece] : [element('wbr'), piece])),
+  );
+
 /**
  * Style rules for a style element, whose content HTML does not unescape.
  *
@@ -40,7 +48,7 @@ export function styleElement(rules: string): Markup {
 }
 
 /** Elements of HTML that have no content and no end tag. Source: HTML, void elements. */
-const VOID = new Set(['meta']);
+const VOID = new Set(['meta', 'wbr']);
 
 /** All but what XML 1.0 calls a Char (production 2), with halves of surrogate pairs. */
 const NO_CHARACTER =

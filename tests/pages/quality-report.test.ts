@@ -149,7 +149,7 @@ describe('the tables of a report', () => {
   });
 
   it('say which numbers are small, to those who may see them', () => {
-    expect(rows('Bleeding')[1]?.[1]).toBe('0.5 % (small number)');
+    expect(rows('Bleeding')[1]?.[1]).toBe('0.5 % !');
   });
 
   it('give the middle of quantities with their unit', () => {

@@ -2,7 +2,7 @@ import { CAUTION } from '../../kernel/index.js';
 import type { ComparedIndicator, Comparison } from '../../measure/index.js';
 import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
 import { funnelChart } from '../funnel-chart.js';
-import { element, type Markup } from '../markup.js';
+import { breakable, element, type Markup } from '../markup.js';
 import { documentOf, type Page } from '../report/document.js';
 import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
@@ -31,8 +31,8 @@ export function renderComparison(comparison: Comparison): Page {
           ? []
           : [element('dt', {}, 'Intervals'), element('dd', {}, intervalWords(interval))]),
         ...units.flatMap(({ unit, countedAt }) => [
-          element('dt', {}, unit),
-          element('dd', {}, `counted ${countedAt}`),
+          element('dt', {}, breakable(unit)),
+          element('dd', {}, `counted ${countedAt.slice(0, 10)}`),
         ]),
       ),
     ),
@@ -40,11 +40,7 @@ export function renderComparison(comparison: Comparison): Page {
       element(
         'div',
         { class: 'note' },
-        element(
-          'ul',
-          {},
-          ...[CAUTION, ...cautions].map((says) => element('li', {}, says)),
-        ),
+        element('ul', {}, ...[CAUTION, ...cautions].map((says) => element('li', {}, says))),
       ),
       ...indicators.map(section),
     ],
@@ -65,7 +61,7 @@ function section(compared: ComparedIndicator): Markup {
       parts: [
         {
           rows: units.map(({ unit, result }) => ({
-            head: unit,
+            head: element('small', {}, breakable(unit)),
             cells: cellsOf(result, positionOf(unit, funnel.points)),
           })),
         },

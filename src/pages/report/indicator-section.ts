@@ -42,6 +42,9 @@ export function summaryTable(report: OutcomeReport): Markup {
   });
 }
 
+/** So many rows stand beside a chart on paper; a longer table goes over pages above its chart. */
+const MOST_BESIDE = 20;
+
 /** What one indicator counts, its table over groups and periods, and its chart over periods. */
 export function indicatorSection(
   definition: Definition,
@@ -51,7 +54,7 @@ export function indicatorSection(
   const { id, title } = definition;
   return element(
     'section',
-    { class: 'beside whole' },
+    { class: report.cells.length + periods.length > MOST_BESIDE ? undefined : 'beside whole' },
     element('h3', { id: `indicator-${id}` }, title),
     element('p', { class: 'lead' }, definitionText(definition)),
     resultsTable(definition, report, periods),

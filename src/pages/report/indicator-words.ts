@@ -17,7 +17,7 @@ const METHOD_WORDS: { readonly [M in IntervalMethod]: string } = {
   'clopper-pearson': 'Clopper-Pearson',
 };
 
-const SMALL = element('span', { class: 'remark' }, ' (small number)');
+const SMALL = together([' ', element('abbr', { title: 'small number' }, '!')]);
 
 /** How intervals were made: `95 % interval (Wilson score)`. */
 export function intervalText({ cells, query }: OutcomeReport): string {

@@ -162,7 +162,9 @@ const dimensionWords = (dimension: string): string =>
 function cautions({ cautions, policy }: OutcomeReport): Markup {
   const small =
     policy.smallCells === 'show'
-      ? [`For internal use only: counts below ${policy.threshold} are shown.`]
+      ? [
+          `For internal use only: counts below ${policy.threshold} are shown, and a ! beside a rate marks them.`,
+        ]
       : [`Counts below ${policy.threshold}, and what would give them away, are not shown.`];
   const sentences = [
     CAUTION,

@@ -51,26 +51,33 @@ a { color: #000000; }
   h1, h2, h3, caption, .lead { break-after: avoid; }
   dl { gap: 0 4mm; margin: 2mm 0; grid-template-columns: max-content 1fr; }
   .note { padding: 1mm 2mm; margin: 2mm 0; border-width: 1px; }
-  .note, .left-out { font-size: 8pt; }
+  .note, .left-out, .lead { font-size: 8pt; }
   .left-out { columns: 2; }
-  table { font-size: 7.5pt; line-height: 1.25; margin: 1.5mm 0; }
-  th, td { padding: 0.55mm 1.2mm; }
+  table { font-size: 7.5pt; line-height: 1.2; margin: 1mm 0; }
+  th, td { padding: 0.4mm 1.2mm; }
   th:first-child { padding-left: 0; }
   thead { display: table-header-group; }
   thead, tbody th[scope="rowgroup"] { break-after: avoid; }
   tbody:first-of-type tr:first-child { break-before: avoid; }
+  td:has(> p) { width: 42%; }
   tr, figure, .note, .whole, li, dl { break-inside: avoid; }
   .scroll { overflow: visible; }
-  figure { margin: 1mm 0 2mm; }
+  figure { margin: 0; }
   svg { max-width: 90mm; }
-  .beside { display: grid; grid-template-columns: minmax(0, 1fr) 78mm; column-gap: 3mm; align-items: start; }
-  .beside > h2, .beside > h3, .beside > p, .beside > .scroll:last-child { grid-column: 1 / -1; }
+  .beside { display: grid; grid-template-columns: minmax(0, 1fr) 78mm; column-gap: 3mm;
+    grid-auto-flow: dense; align-items: start; }
+  .beside > h2, .beside > h3, .beside > p { grid-column: 1 / -1; }
+  .beside > .scroll { grid-column: 1; }
+  .beside > figure { grid-column: 2; grid-row: span 2; }
+  .beside:not(:has(> figure)) { display: block; }
   .beside caption { font-size: 0; padding: 0; }
   .beside th, .beside td, .pairs th, .pairs td { padding-inline: 0.6mm; }
   .beside thead th { font-size: 7pt; line-height: 1.15; }
-  .beside td.number { white-space: normal; }
+  .beside tbody th, .pairs tbody th { min-width: 18mm; overflow-wrap: anywhere; }
+  .beside h2 { font-size: 11pt; margin: 3mm 0 1mm; border-bottom-width: 1px; }
   .pairs .scroll { break-inside: avoid; }
   .remark { font-size: 6pt; }
+  abbr { text-decoration: none; }
   .pairs { display: grid; grid-template-columns: 1fr 1fr; column-gap: 4mm; align-items: start; }
   .pairs > .wide { grid-column: 1 / -1; display: grid; grid-template-columns: 1fr 1fr;
     column-gap: 4mm; }
@@ -78,7 +85,7 @@ a { color: #000000; }
   a { text-decoration: none; }
   nav, .skip { display: none; }
 }
-@page { size: A4; margin: 14mm 14mm 16mm;
+@page { size: A4; margin: 12mm 14mm 15mm;
   @bottom-right { content: counter(page) " / " counter(pages); font: 7pt sans-serif; } }
 `;
 
