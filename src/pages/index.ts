@@ -3,6 +3,7 @@ export { type CusumChart, type CusumCurve, type CusumForm, cusumChart } from './
 export { drawChart, type SingleChart } from './draw-chart.js';
 export type { ChartText } from './figure.js';
 export { type FunnelChart, type FunnelShape, funnelChart } from './funnel-chart.js';
+export { type LearningChart, type LearningForm, learningChart } from './learning-chart.js';
 export type { Markup } from './markup.js';
 export { type RateChart, type RatePoint, type ReferenceLine, rateChart } from './rate-chart.js';
 export type { PeriodCell } from './report/indicator-section.js';

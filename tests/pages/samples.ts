@@ -1,8 +1,15 @@
-import type { CusumPoint, FunnelPoint, SurvivalCurve } from '../../src/outcomes/index.js';
+import type {
+  CusumPoint,
+  FunnelPoint,
+  LearningCurve,
+  SurvivalCurve,
+} from '../../src/outcomes/index.js';
 import {
   cusumChart,
   type FunnelShape,
   funnelChart,
+  type LearningForm,
+  learningChart,
   type Markup,
   type RatePoint,
   rateChart,
@@ -136,6 +143,27 @@ export const survival = (curves: readonly SurvivalCurve[], label = 'all lesions'
     curves: curves.map((curve, i) => ({ label: `${label} ${i + 1}`, curve })),
   });
 
+/** Of an invented operator; the last block is smaller, and one tells no R0. */
+export const LEARNING: LearningCurve = {
+  kind: 'learning-curve',
+  blockSize: 20,
+  cases: 67,
+  over: { organs: ['colon', 'rectum'], operator: 'op-a' },
+  blocks: [
+    { fromCase: 1, toCase: 20, enBlocRate: 0.75, r0Rate: 0.5, medianSpeedCm2PerH: 4.2 },
+    { fromCase: 21, toCase: 40, enBlocRate: 0.9, curativeRate: 0.6, medianSpeedCm2PerH: 7.9 },
+    { fromCase: 41, toCase: 60, enBlocRate: 1, r0Rate: 0.8, medianSpeedCm2PerH: 11.5 },
+    { fromCase: 61, toCase: 67, enBlocRate: 1, r0Rate: 1, medianSpeedCm2PerH: 10 },
+  ],
+  thresholds: [
+    { of: 'enBlocRate', atLeast: 0.9, isOfThese: true, says: `90 % ${HARM}`, cites: [] },
+    { of: 'medianSpeedCm2PerH', atLeast: 9, isOfThese: true, says: '9 cm2/h', cites: [] },
+    { of: 'medianSpeedCm2PerH', atLeast: 17.9, isOfThese: false, says: '17.9 cm2/h', cites: [] },
+  ],
+};
+export const learning = (form: LearningForm, curve = LEARNING) =>
+  learningChart({ id: `learning-${form}`, title: 'Learning', form, curve });
+
 /** Every kind of chart, with some data, with one observation and with none. */
 export const CHARTS: readonly (readonly [string, Markup])[] = [
   ['rates', rates(QUARTERS)],
@@ -155,6 +183,13 @@ export const CHARTS: readonly (readonly [string, Markup])[] = [
   ['speeds of which some are drawn', speeds(SPEEDS, 1234)],
   ['one speed', speeds(SPEEDS.slice(0, 1))],
   ['no speed', speeds([])],
+  ['learning by rates', learning('rates')],
+  ['learning by speed', learning('speed')],
+  [
+    'learning of one block',
+    learning('rates', { ...LEARNING, blocks: LEARNING.blocks.slice(0, 1) }),
+  ],
+  ['no learning', learning('speed', { ...LEARNING, cases: 0, blocks: [] })],
   ['survival', survival([SURVIVAL])],
   [
     'survival of five groups',
