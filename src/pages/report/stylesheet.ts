@@ -51,15 +51,16 @@ a { color: #000000; }
   h1, h2, h3, caption, .lead { break-after: avoid; }
   dl { gap: 0 4mm; margin: 2mm 0; grid-template-columns: max-content 1fr; }
   .note { padding: 1mm 2mm; margin: 2mm 0; border-width: 1px; }
-  .note, .left-out, .lead { font-size: 8pt; }
-  .left-out { columns: 2; }
+  .note, .left-out, .lead, ol { font-size: 8pt; }
+  .left-out, ol { columns: 2; column-gap: 6mm; }
   table { font-size: 7.5pt; line-height: 1.2; margin: 1mm 0; }
   th, td { padding: 0.4mm 1.2mm; }
   th:first-child { padding-left: 0; }
   thead { display: table-header-group; }
   thead, tbody th[scope="rowgroup"] { break-after: avoid; }
   tbody:first-of-type tr:first-child { break-before: avoid; }
-  td:has(> p) { width: 42%; }
+  td:has(> p) { width: 50%; }
+  td p { margin: 0; }
   tr, figure, .note, .whole, li, dl { break-inside: avoid; }
   .scroll { overflow: visible; }
   figure { margin: 0; }
