@@ -1,4 +1,4 @@
-import { rollUp } from './cells.js';
+import { rollUp, summedBy } from './cells.js';
 import type { CubeCell, FinestCells } from './counts.js';
 import type { OutcomeQuery, SmallCellPolicy } from './question.js';
 import { hiddenIn, shownBut } from './shown.js';
@@ -18,18 +18,18 @@ export interface JudgedBy {
 /** By what cells are told apart that tell the sets of rules. */
 export const JUDGED_BY: readonly Dimension[] = ['organ', 'ruleSet'];
 
-/** The sets of a question with their cases. @param cells of the question, by `JUDGED_BY` */
+/** The sets of a question with their cases. @param cells of the question, by `JUDGED_BY` or finer */
 export const judgedBy = (cells: FinestCells): readonly JudgedBy[] =>
-  inOrder(cells).flatMap((cell) => {
+  inOrder(summedBy(cells, JUDGED_BY)).flatMap((cell) => {
     const judged = judgedIn(cell);
     return judged === 0 ? [] : [{ ...placeOf(cell), judged }];
   });
 
 /**
- * The sets that may be told where small counts are hidden: those whose cells the answer by organ
- * and rule set over all kept cases shows, without their counts. As it is a part of one answer that
- * everybody may ask for, and the same whatever the question, it tells nothing new; a count of the
- * question itself could be taken from that of another one.
+ * The sets that may be told where small counts are hidden: those of the records of which the
+ * answer by organ and rule set over all kept cases shows the number of cases, here without it. As
+ * it is a part of one answer that anybody may ask for, and the same whatever the question, it tells
+ * nothing new; a count within the question could be taken from that of another one.
  *
  * @param cells of all cases that are kept, by `JUDGED_BY`
  */
@@ -40,16 +40,10 @@ export function judgedByOfAll(
 ): readonly JudgedBy[] {
   const asked = { filters: {}, by: JUDGED_BY };
   const cube = rollUp(cells, JUDGED_BY);
-  const hidden = new Map(
-    (['cases', 'curative'] as const).map((measure) => [
-      measure,
-      hiddenIn(asked, cube, threshold, measure),
-    ]),
-  );
+  const hidden = new Map([['cases', hiddenIn(asked, cube, threshold, 'cases')]] as const);
   const { isShown } = shownBut(hidden, asked, cube);
   return inOrder(cells)
-    .filter((cell) => judgedIn(cell) > 0)
-    .filter(({ stratum }) => isShown(stratum, 'cases') && isShown(stratum, 'curative'))
+    .filter(({ stratum, cases }) => cases > 0 && isShown(stratum, 'cases'))
     .map(placeOf)
     .filter(({ organ }) => filters.organ === undefined || filters.organ === organ)
     .filter(({ ruleSet }) => filters.ruleSet === undefined || filters.ruleSet === ruleSet);
@@ -64,8 +58,11 @@ export function mixedRules(sets: readonly JudgedBy[]): readonly string[] {
   });
   if (mixed.length === 0) return [];
   const isOfAll = sets.some(({ judged }) => judged === undefined);
+  const says = isOfAll
+    ? 'may mix verdicts by the sets of rules of all kept cases'
+    : 'mixes verdicts by several sets of rules';
   return [
-    `The rate of curative resections mixes verdicts by several sets of rules${isOfAll ? ', as far as all kept cases tell' : ''} (${mixed.join('; ')}): each record keeps the set of the day on which it was judged. by=ruleSet tells them apart.`,
+    `The rate of curative resections ${says} (${mixed.join('; ')}): each record keeps the set of the day on which it was judged. by=ruleSet tells them apart.`,
   ];
 }
 

@@ -47,9 +47,10 @@ export async function curvesOf(
   const learning = overs.map((over) =>
     titled('Learning curve', learningCurve(cases, policy, undefined, over)),
   );
-  const speeds = overs.map((over) =>
-    titled('Speed against size', speedSeries(cases, policy, over)),
-  );
+  // Of all that is asked for, and once more where a published speed stands beside it.
+  const speeds = overs
+    .map((over) => titled('Speed against size', speedSeries(cases, policy, over)))
+    .filter(({ series }, i) => i === 0 || (series.kind === 'speed' && series.level !== undefined));
   const isOfOne = query.filters.operator !== undefined;
   return [...funnelsOf(report), ...cusums, ...(isOfOne ? learning : []), ...speeds];
 }

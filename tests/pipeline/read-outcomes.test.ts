@@ -113,6 +113,45 @@ describe('what is shown where small counts are hidden', () => {
   });
 });
 
+describe('the sets of rules of an answer', () => {
+  const QUESTIONS: readonly Partial<Question>[] = [
+    {},
+    { by: ['ruleSet'] },
+    { filters: { fibrosis: 'F0' } },
+    { from: '2025-01-01', to: '2025-12-31', by: ['operator'] },
+  ];
+
+  it('are the same without a count whatever is asked, where small counts are hidden', async () => {
+    let told = 0;
+    const property = fc.asyncProperty(many, async (facts) => {
+      const service = serviceOver(facts);
+      const reports = await Promise.all(QUESTIONS.map((each) => reportOf(service, each)));
+      const sets = reports.map(({ judgedBy }) => JSON.stringify(judgedBy));
+      expect(new Set(sets).size).toBe(1);
+      expect(sets[0]).not.toMatch(/\d[,}]/);
+      const byBoth = await reportOf(service, { by: ['organ', 'ruleSet'] });
+      const shown = byBoth.cells.slice(1).filter(({ cases }) => cases !== undefined);
+      expect(reports[0]?.judgedBy).toEqual(shown.map(({ stratum }) => stratum));
+      told += shown.length;
+    });
+    await fc.assert(property, { numRuns: 6, seed: 1 });
+    expect(told).toBeGreaterThan(10);
+  });
+
+  it('are counted within the question where small counts are shown', async () => {
+    const property = fc.asyncProperty(many, async (facts) => {
+      const service = serviceOver(facts, { smallCells: 'show' });
+      for (const question of QUESTIONS) {
+        const { judgedBy, cells } = await reportOf(service, question);
+        const rate = cells[0]?.indicators.find(({ id }) => id === 'curative');
+        const judged = judgedBy.reduce((sum, each) => sum + (each.judged ?? 0), 0);
+        expect(judged).toBe(rate?.kind === 'rate' ? rate.denominator : 0);
+      }
+    });
+    await fc.assert(property, { numRuns: 6, seed: 1 });
+  });
+});
+
 describe('a curve', () => {
   const one: CaseInOrder = {
     on: '2026-03-02',
@@ -143,6 +182,34 @@ describe('a curve', () => {
     expect(found).toMatchObject({
       ...{ kind: 'found', series: { aims: { acceptable: 0.1, unacceptable: 0.4, alpha: 0.1 } } },
     });
+  });
+
+  it('of a report runs over the organs of its aims, and says which', async () => {
+    const cases = (['colon', 'stomach', 'oesophagus', 'rectum'] as const).map((organ) => ({
+      ...{ ...one, organ },
+    }));
+    const titles = async (filters: Question['filters']) => {
+      const asked = cases.filter(({ organ }) => organ === (filters.organ ?? organ));
+      const service = serviceOver([], { smallCells: 'show' }, asked);
+      const found = await service.readOutcomesAtLarge({ ...ALL, filters });
+      return found.kind === 'found'
+        ? found.report.series.map(({ title, series }) => `${title}: ${series.kind}`)
+        : [];
+    };
+    expect(await titles({})).toEqual([
+      'Case by case: En bloc resection, colon and rectum: cusum',
+      'Case by case: R0 resection: cusum',
+      'Case by case: Perforation during the procedure, colon and rectum: cusum',
+      'Speed against size: speed',
+      'Speed against size, colon and rectum: speed',
+    ]);
+    expect(await titles({ organ: 'stomach', operator: 'op-1' })).toEqual([
+      'Case by case: En bloc resection: hidden',
+      'Case by case: R0 resection, stomach: cusum',
+      'Case by case: Perforation during the procedure: hidden',
+      'Learning curve, stomach: learning-curve',
+      'Speed against size, stomach: speed',
+    ]);
   });
 
   it('of single cases is left out of a report of too many, which says so', async () => {

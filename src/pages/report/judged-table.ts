@@ -10,9 +10,7 @@ export function judgedTable({ judgedBy, policy }: OutcomeReport): Markup {
     return element('p', {}, `Sets of rules behind the verdicts: ${words}.`);
   }
   return tableOf({
-    caption: isHiding
-      ? 'Sets of rules behind the verdicts of all kept cases'
-      : 'Sets of rules behind the verdicts',
+    caption: isHiding ? 'Sets of rules of all kept cases' : 'Sets of rules behind the verdicts',
     columns: [
       { title: 'Organ' },
       { title: 'Set of rules' },
