@@ -25,7 +25,7 @@ export interface ComparedIndicator {
 export interface Comparison {
   readonly measure: string;
   readonly period: UnitReport['period'];
-  readonly units: readonly Pick<UnitReport, 'unit' | 'countedAt'>[];
+  readonly units: readonly Pick<UnitReport, 'unit' | 'name' | 'countedAt'>[];
   /** How all intervals were made; absent: no rate is shown. */
   readonly interval?: Pick<RateInterval, 'method' | 'level'>;
   readonly indicators: readonly ComparedIndicator[];
@@ -70,7 +70,7 @@ export function compareUnits(
     value: {
       measure: first.report.measure,
       period: first.report.period,
-      units: units.map(({ unit, countedAt }) => ({ unit, countedAt })),
+      units: units.map(({ unit, name, countedAt }) => ({ unit, name, countedAt })),
       ...(interval === undefined ? {} : { interval }),
       indicators: INDICATORS.map((definition, i) => toCompared(definition, i, units)),
       cautions: COMPARISON_CAUTIONS,

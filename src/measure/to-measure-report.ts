@@ -6,6 +6,7 @@ import type {
   MeasureReportGroupStratifier,
   MeasureReportGroupStratifierStratum,
   Quantity,
+  Reference,
 } from 'fhir/r4.js';
 import { invariant, roundTo } from '../kernel/index.js';
 import type {
@@ -30,6 +31,8 @@ import {
 export interface Reporting {
   /** The site's base for identifier systems: it also names the unit, which owns it. */
   readonly identifierBase: string;
+  /** What people call the unit. */
+  readonly name?: string | undefined;
   /** When the cases were counted; UTC instant. */
   readonly countedAt: string;
 }
@@ -39,6 +42,12 @@ const DECIMALS = 6;
 
 /** Identifier system of URIs. Source: FHIR R4, Identifier.system and known systems. */
 const URIS = 'urn:ietf:rfc:3986';
+
+const toReporter = ({ identifierBase, name }: Reporting): Reference => ({
+  type: 'Organization',
+  identifier: { system: URIS, value: identifierBase },
+  ...(name === undefined ? {} : { display: name }),
+});
 
 /**
  * A report of outcomes as a MeasureReport: one group an indicator with its four populations, the
@@ -57,7 +66,7 @@ const URIS = 'urn:ietf:rfc:3986';
  */
 export function toMeasureReport(
   { query, cells }: Pick<OutcomeReport, 'query' | 'cells'>,
-  { identifierBase, countedAt }: Reporting,
+  reporting: Reporting,
 ): MeasureReport {
   const { from, to } = query;
   invariant(from !== undefined && to !== undefined, 'a MeasureReport is of a period with its days');
@@ -70,15 +79,15 @@ export function toMeasureReport(
     meta: { profile: [REPORT_PROFILE] },
     identifier: [
       {
-        system: `${identifierBase}/measurereport`,
+        system: `${reporting.identifierBase}/measurereport`,
         value: [MEASURE_NAME, from, to, ...query.by.toSorted()].join('/'),
       },
     ],
     status: 'complete',
     type: 'summary',
     measure: MEASURE,
-    date: countedAt,
-    reporter: { type: 'Organization', identifier: { system: URIS, value: identifierBase } },
+    date: reporting.countedAt,
+    reporter: toReporter(reporting),
     period: { start: from, end: to },
     group: all.indicators.map((result): MeasureReportGroup => {
       const stratifier = toStratifier(result.id, query.by, strata);

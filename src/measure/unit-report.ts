@@ -10,6 +10,8 @@ export interface UnitReport {
   /** The unit, by the value of the identifier of the reporter. */
   readonly unit: string;
   readonly unitSystem: string;
+  /** What people call the unit, where its report says it. */
+  readonly name?: string | undefined;
   /** Canonical with version. */
   readonly measure: string;
   readonly identifier: string;
@@ -36,6 +38,7 @@ export function toUnitReport(report: MeasureReport): Checked<UnitReport> {
   return passed({
     unit: reporter?.identifier?.value ?? '',
     unitSystem: reporter?.identifier?.system ?? '',
+    name: reporter?.display,
     measure,
     identifier: JSON.stringify([identifier?.[0]?.system, identifier?.[0]?.value]),
     period: { from: period.start ?? '', to: period.end ?? '' },

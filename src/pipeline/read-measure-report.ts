@@ -22,7 +22,7 @@ export async function readMeasureReport(
   if (problems.length > 0) return { kind: 'invalid', problems };
   const report = toMeasureReport(
     await deps.store.outcomes.read((counts) => reportOf(asOfToday(question, deps), policy, counts)),
-    { identifierBase: unit.identifierBase, countedAt: deps.now() },
+    { identifierBase: unit.identifierBase, name: unit.name, countedAt: deps.now() },
   );
   const checked = checkOutcomeReport(report);
   invariant(checked.ok, 'a report of outcomes passes every check');

@@ -60,6 +60,15 @@ describe('a report that a unit has sent', () => {
     expect(report.results.find(({ id }) => id === 'stricture')).toMatchObject({ kind: 'no-rate' });
   });
 
+  it('has the name that people call the unit by, where it says one (Reference.display)', () => {
+    const reporting = { ...REPORTING, name: 'An invented unit' };
+    const report = reported(CASES, YEAR, SHOW, reporting);
+    expect(report.reporter?.display).toBe('An invented unit');
+    expect(named('n', report).report.name).toBe('An invented unit');
+    expect(A.report.name).toBeUndefined();
+    expect(reported(CASES).reporter).not.toHaveProperty('display');
+  });
+
   it('keeps hidden what the unit hides', () => {
     const { report } = named('h', reported(CASES, YEAR, HIDE));
     expect(report.results.find(({ id }) => id === 'death30d')).toEqual({

@@ -199,12 +199,31 @@ describe('a comparison of units', () => {
     expect(comparison.cautions.some((caution) => /no ranking/.test(caution))).toBe(true);
   });
 
-  it('names each unit as its report does, whatever the line it is broken into', () => {
+  const headsOf = (compared: Comparison) => {
+    const { named } = read(renderComparison(compared));
+    const heads = named('table').map((table) =>
+      below(table.childNodes)
+        .filter((node) => attribute(node, 'scope') === 'row')
+        .map(words)
+        .join(', '),
+    );
+    return [...new Set(heads)];
+  };
+  const renamed = (name: string | undefined): Comparison => ({
+    ...comparison,
+    units: comparison.units.map((unit) => ({ ...unit, name })),
+  });
+
+  it('names each unit as its report does, with its identifier once', () => {
+    expect(headsOf(comparison)).toEqual(['Ridge (invented), Shore (invented), Vale (invented)']);
+    const told = named('dd').map(words);
+    expect(told.filter((text) => text.endsWith(' https://vale.example/dissections'))).toHaveLength(
+      1,
+    );
+  });
+
+  it.each([undefined, 'Endoscopy'])('names units by identifier where the name is %s', (name) => {
     const units = comparison.units.map(({ unit }) => unit);
-    expect(units).toContain('https://vale.example/dissections');
-    for (const table of named('table')) {
-      const heads = below(table.childNodes).filter((node) => attribute(node, 'scope') === 'row');
-      expect(heads.map(words)).toEqual(units);
-    }
+    expect(headsOf(renamed(name))).toEqual([units.join(', ')]);
   });
 });

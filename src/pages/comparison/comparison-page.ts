@@ -2,7 +2,7 @@ import { CAUTION } from '../../kernel/index.js';
 import type { ComparedIndicator, Comparison } from '../../measure/index.js';
 import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
 import { funnelChart } from '../funnel-chart.js';
-import { breakable, element, type Markup } from '../markup.js';
+import { breakable, type Content, element, type Markup } from '../markup.js';
 import { documentOf, type Page } from '../report/document.js';
 import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
@@ -30,9 +30,14 @@ export function renderComparison(comparison: Comparison): Page {
         ...(interval === undefined
           ? []
           : [element('dt', {}, 'Intervals'), element('dd', {}, intervalWords(interval))]),
-        ...units.flatMap(({ unit, countedAt }) => [
-          element('dt', {}, breakable(unit)),
-          element('dd', {}, `counted ${countedAt.slice(0, 10)}`),
+        ...units.flatMap(({ unit, name, countedAt }) => [
+          element('dt', {}, name ?? breakable(unit)),
+          element(
+            'dd',
+            {},
+            `counted ${countedAt.slice(0, 10)}`,
+            ...(name === undefined ? [] : [' ', element('small', {}, unit)]),
+          ),
         ]),
       ),
     ),
@@ -42,12 +47,12 @@ export function renderComparison(comparison: Comparison): Page {
         { class: 'note' },
         element('ul', {}, ...[CAUTION, ...cautions].map((says) => element('li', {}, says))),
       ),
-      ...indicators.map(section),
+      ...indicators.map((compared) => section(compared, units)),
     ],
   });
 }
 
-function section(compared: ComparedIndicator): Markup {
+function section(compared: ComparedIndicator, all: Comparison['units']): Markup {
   const { definition, units, funnel } = compared;
   const { id, title, numerator, denominator } = definition;
   return element(
@@ -61,7 +66,7 @@ function section(compared: ComparedIndicator): Markup {
       parts: [
         {
           rows: units.map(({ unit, result }) => ({
-            head: element('small', {}, breakable(unit)),
+            head: unitHead(unit, all),
             cells: cellsOf(result, positionOf(unit, funnel.points)),
           })),
         },
@@ -69,6 +74,13 @@ function section(compared: ComparedIndicator): Markup {
     }),
     element('figure', {}, comparisonChart(compared)),
   );
+}
+
+/** A unit by its name, or by its identifier where it has none or another has the same. */
+function unitHead(unit: string, all: Comparison['units']): Content {
+  const name = all.find((one) => one.unit === unit)?.name;
+  const isAlone = all.filter((one) => one.name === name).length === 1;
+  return name !== undefined && isAlone ? name : element('small', {}, breakable(unit));
 }
 
 /** The funnel of one indicator over the units. */
