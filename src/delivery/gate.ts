@@ -4,8 +4,9 @@ import { type BreakerEvent, type BreakerState, initialBreaker, stepBreaker } fro
 import type { Clock } from './clock.js';
 import type { DeliveryLog } from './log.js';
 import { planResult } from './plan.js';
+import type { ProbeResult } from './probe.js';
 import { addFailure, isDestinationWide, noSpread, type Spread } from './spread.js';
-import type { ProbeResult, Target } from './target.js';
+import type { Target } from './target.js';
 import type { Failure, Verdict } from './verdict.js';
 
 /** How the target stands, for readiness and for people. */

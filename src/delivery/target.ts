@@ -1,29 +1,13 @@
-import { lookup } from 'node:dns/promises';
-import { isIP } from 'node:net';
 import type { CheckedBundle } from '../conformance/index.js';
 import { addressBundle, type IdentityMode, type PatientLink } from './address.js';
-import { hostOf, mayUse, type TargetPermissions } from './base-url.js';
-import { chooseMode, type TargetNeeds } from './capability.js';
 import { classifyReading, classifyTransaction } from './classify.js';
-import type { Clock } from './clock.js';
 import { findDoubles } from './doubles.js';
-import type { FhirClient } from './fhir-client.js';
 import { findReports } from './find-reports.js';
 import { linkReports } from './laboratory-report.js';
 import { patientIdentifierOf, readPatientSearch } from './patient.js';
+import { type ProbeResult, type Probing, probeTarget } from './probe.js';
 import { leaveTaken } from './taken-appointments.js';
-import { type Failure, isPassing, type Verdict } from './verdict.js';
-
-/** Whether the target can be used now, and how. */
-export type ProbeResult =
-  | { readonly kind: 'usable'; readonly mode: IdentityMode }
-  | {
-      readonly kind: 'unusable';
-      readonly fault: string;
-      readonly reason: string;
-      /** The server was not there, or could not answer now. */
-      readonly passing?: boolean;
-    };
+import type { Failure, Verdict } from './verdict.js';
 
 /** The one FHIR server that records go to. */
 export interface Target {
@@ -45,19 +29,11 @@ export interface KeptMode {
   keep(mode: IdentityMode): Promise<void>;
 }
 
-export interface TargetConfig {
-  readonly client: FhirClient;
-  /** Checked by `checkBaseUrl`. */
-  readonly baseUrl: string;
-  readonly needs: TargetNeeds;
+export interface TargetConfig extends Probing {
   /** A Patient that the server does not have: wait for it, or refer by identifier alone. */
   readonly missingPatient: 'require' | 'logical';
-  readonly allowed: TargetPermissions;
-  readonly clock: Clock;
   /** For mode `auto`; without it the choice holds as long as the program runs. */
   readonly kept?: KeptMode;
-  /** Addresses of a host; the system's own resolver unless given. */
-  readonly resolve?: (host: string) => Promise<readonly string[]>;
 }
 
 export function createTarget(config: TargetConfig): Target {
@@ -93,31 +69,6 @@ const NOT_PROBED: Failure = {
   reason: 'The capabilities of the FHIR server are not known yet.',
   hold: true,
 };
-
-async function probeTarget(config: TargetConfig, signal: AbortSignal): Promise<ProbeResult> {
-  const host = hostOf(new URL(config.baseUrl));
-  if (isIP(host) === 0) {
-    const addresses = await (config.resolve ?? resolveHost)(host).catch(() => []);
-    if (!mayUse(addresses, host, config.allowed)) {
-      const reason = 'The FHIR server resolves to an address that is not allowed.';
-      return { kind: 'unusable', fault: 'address-refused', reason };
-    }
-  }
-  const answer = await config.client.capabilities(signal);
-  if (answer.kind !== 'answered' || answer.status !== 200 || answer.body.kind !== 'json') {
-    const failure = classifyReading(answer, config.clock.now());
-    const { fault, reason } = failure;
-    return { kind: 'unusable', fault, reason, passing: isPassing(failure) };
-  }
-  const choice = chooseMode(answer.body.resource, config.needs);
-  return choice.kind === 'chosen'
-    ? { kind: 'usable', mode: choice.mode }
-    : { kind: 'unusable', fault: choice.fault, reason: choice.reason };
-}
-
-async function resolveHost(host: string): Promise<readonly string[]> {
-  return (await lookup(host, { all: true })).map(({ address }) => address);
-}
 
 async function deliverBundle(
   config: TargetConfig,

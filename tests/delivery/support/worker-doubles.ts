@@ -1,6 +1,7 @@
 import type { CheckedBundle } from '../../../src/conformance/index.js';
 import type { DeliveryEvent, DeliveryLogFields } from '../../../src/delivery/log.js';
-import type { ProbeResult, Target } from '../../../src/delivery/target.js';
+import type { ProbeResult } from '../../../src/delivery/probe.js';
+import type { Target } from '../../../src/delivery/target.js';
 import type { Failure, Verdict } from '../../../src/delivery/verdict.js';
 import type { AttemptResult, Claim, Outbox } from '../../../src/pipeline/index.js';
 import type { ManualClock } from './manual-clock.js';
