@@ -145,9 +145,10 @@ function rulesText({ judgedBy, policy }: OutcomeReport): string {
 
 function followUpText({ followUp }: OutcomeReport): string {
   if (followUp === undefined) return HIDDEN;
-  const { onTime, late, notYetDue, overdue, lost, ended, notPlanned } = followUp;
+  const { onTime, late, notYetDue, overdue, lost, ended, unplanned, notPlanned } = followUp;
   return (
     `on time ${onTime}, late ${late}, not yet due ${notYetDue}, overdue ${overdue}, ` +
-    `lost ${lost}, not wanted any more ${ended}, no day planned ${notPlanned}.`
+    `lost ${lost}, not wanted any more ${ended}, looked at without a plan ${unplanned}, ` +
+    `no day planned ${notPlanned}.`
   );
 }

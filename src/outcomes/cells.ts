@@ -6,9 +6,10 @@ import type {
   FinestCells,
   MeasuredCell,
   Stratum,
-  StratumQuartiles,
+  StratumValues,
   WordCounts,
 } from './counts.js';
+import { quantitiesOf } from './quantities.js';
 import { keyOf, type Place, subsetsOf } from './small-cells/cube.js';
 import { type Dimension, INDICATOR_IDS, type IndicatorId } from './words.js';
 
@@ -30,19 +31,29 @@ export function rollUp(finest: FinestCells, dimensions: readonly Dimension[]): r
 export function measuredCells(
   finest: FinestCells,
   by: readonly Dimension[],
-  quartiles: readonly StratumQuartiles[],
+  values: readonly StratumValues[],
 ): { readonly all: MeasuredCell; readonly strata: readonly MeasuredCell[] } {
-  const found = new Map(quartiles.map(({ stratum, quantities }) => [keyOf(stratum), quantities]));
-  const toMeasured = (stratum: Stratum, sums: Sums): MeasuredCell => ({
-    stratum,
-    ...sums,
-    quantities: found.get(keyOf(stratum)) ?? NO_CASES.quantities,
-  });
+  const found = new Map(values.map((each) => [keyOf(each.stratum), [each]]));
   return {
-    all: toMeasured({}, sumOf(finest)),
-    strata: by.length === 0 ? [] : groupsBy(finest, by).map((g) => toMeasured(g.place, g.sums)),
+    all: measured({}, sumOf(finest), values),
+    strata:
+      by.length === 0
+        ? []
+        : groupsBy(finest, by).map(({ place, sums }) =>
+            measured(place, sums, found.get(keyOf(place)) ?? []),
+          ),
   };
 }
+
+const measured = (
+  stratum: Stratum,
+  sums: Sums,
+  values: readonly StratumValues[],
+): MeasuredCell => ({ stratum, ...sums, quantities: quantitiesOf(sums.indicators, values) });
+
+/** Cells summed until they are told apart by these dimensions alone. */
+export const summedBy = (finest: FinestCells, by: readonly Dimension[]): FinestCells =>
+  groupsBy(finest, by).map(({ place, sums }) => ({ stratum: place, ...sums }));
 
 /** The cells that a question is about, out of cells of whole years; days beside years do not count. */
 export const withinAsked = (

@@ -1,3 +1,4 @@
+import type { CountedValue } from '../statistics/index.js';
 import type { Filters, Period } from './question.js';
 import type { Dimension, IndicatorId, IndicatorWord, IndicatorWords, QuantityId } from './words.js';
 
@@ -53,20 +54,26 @@ export interface FollowUpCounts {
   readonly lost: number;
   /** Nothing more is wanted: death, surgery or refusal came first. */
   readonly ended: number;
-  /** No day is planned: no verdict yet, or nothing follows. */
+  /** No day was planned, and the scar was looked at all the same. */
+  readonly unplanned: number;
+  /** No day is planned, and nobody looked: no verdict yet, or nothing follows. */
   readonly notPlanned: number;
 }
 
-/** What the facts of a record tell of the first check. */
-export interface FirstCheck {
-  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'lost' | 'ended' | 'not-planned';
-  readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;
-  /** Last calendar day of its window. */
-  readonly firstCheckLatestOn: string | null;
-}
+/**
+ * Where the first check after a resection stands by its facts: `open` until its latest day,
+ * `unplanned` where nothing was planned and the scar was looked at all the same.
+ */
+export const FIRST_CHECKS = [
+  ...(['done', 'late', 'open', 'provisional'] as const),
+  ...(['lost', 'ended', 'not-planned', 'unplanned'] as const),
+] as const;
 
 /** Cases whose first check stands so. */
-export interface FirstCheckCount extends FirstCheck {
+export interface FirstCheckCount {
+  readonly check: (typeof FIRST_CHECKS)[number];
+  /** Last calendar day of its window while it is open. */
+  readonly openUntil: string | null;
   readonly cases: number;
 }
 
@@ -97,25 +104,40 @@ export interface Asked extends Period {
 /** Cells of the finest table that was asked for; those without a case are left out. */
 export type FinestCells = readonly CubeCell[];
 
-/** Quartiles of one stratum. */
-export interface StratumQuartiles {
+/** Values of the cases that are in the denominator of each quantity. */
+export interface StratumValues {
   readonly stratum: Stratum;
-  readonly quantities: MeasuredCell['quantities'];
+  readonly values: { readonly [Id in QuantityId]: readonly CountedValue[] };
+}
+
+/** By what cases are told apart in one reading of the facts. */
+export interface ToldApart {
+  /** Of the cells. */
+  readonly cells: readonly Dimension[];
+  /** Of the values: a part of those of the cells. */
+  readonly values: readonly Dimension[];
+}
+
+/** Everything that is counted of a question. */
+export interface Tally {
+  readonly cells: FinestCells;
+  /** Of each stratum that occurs, told apart by the dimensions of the quantities. */
+  readonly values: readonly StratumValues[];
+  readonly firstChecks: readonly FirstCheckCount[];
+  /** Lesions that were checked at least once. */
+  readonly watched: readonly WatchedFor[];
 }
 
 /** Counts at one moment: every answer sees the same records. Withdrawn cases never count. */
 export interface OutcomeCounts {
+  /** Reads the facts once for all of it. */
+  tally(asked: Asked, by: ToldApart): Promise<Tally>;
   /**
    * One cell a combination of values that occurs, told apart by all of the dimensions.
    *
    * @param byYear whether years of the resection are told apart too
    */
   cells(asked: Asked, by: readonly Dimension[], byYear: boolean): Promise<FinestCells>;
-  /** Of all cases together, stratum `{}`, and of each stratum that occurs. */
-  quartiles(asked: Asked, by: readonly Dimension[]): Promise<readonly StratumQuartiles[]>;
-  firstChecks(asked: Asked): Promise<readonly FirstCheckCount[]>;
-  /** Lesions that were checked at least once. */
-  watched(asked: Asked): Promise<readonly WatchedFor[]>;
   /** By day, begin of the procedure and id of the case. @param limit cases at most */
   inOrder(asked: Asked, limit: number): Promise<readonly CaseInOrder[]>;
 }

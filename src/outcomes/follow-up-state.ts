@@ -1,5 +1,5 @@
 import { daysBetween } from '../kernel/index.js';
-import type { FirstCheck, FirstCheckCount, FollowUpCounts } from './counts.js';
+import type { FirstCheckCount, FollowUpCounts } from './counts.js';
 
 /** Days after the window from which nobody expects the check any more: common practice, no source. */
 export const LOST_AFTER_DAYS = 183;
@@ -12,7 +12,8 @@ export const FOLLOW_UP_DEFINITIONS: { readonly [State in keyof FollowUpCounts]: 
   overdue: `not done, and the window is over by ${LOST_AFTER_DAYS} days or less`,
   lost: `the patient could not be reached, or the window is over by more than ${LOST_AFTER_DAYS} days`,
   ended: 'not wanted any more: death, surgery or refusal came first',
-  notPlanned: 'no day is planned: no verdict yet, or nothing follows',
+  unplanned: 'no day was planned, and the scar was looked at all the same',
+  notPlanned: 'no day is planned, and nobody looked: no verdict yet, or nothing follows',
 };
 
 /**
@@ -22,19 +23,23 @@ export const FOLLOW_UP_DEFINITIONS: { readonly [State in keyof FollowUpCounts]: 
  *
  * @param asOf calendar day
  */
-export function followUpStateOf(first: FirstCheck, asOf: string): keyof FollowUpCounts {
-  const { firstCheckState: state, firstCheckTiming: timing, firstCheckLatestOn: latest } = first;
-  switch (state) {
+export function followUpStateOf(
+  { check, openUntil }: Pick<FirstCheckCount, 'check' | 'openUntil'>,
+  asOf: string,
+): keyof FollowUpCounts {
+  switch (check) {
     case 'done':
-      return timing === 'late' ? 'late' : 'onTime';
+      return 'onTime';
+    case 'late':
     case 'lost':
     case 'ended':
-      return state;
+    case 'unplanned':
+      return check;
     case 'provisional':
     case 'not-planned':
       return 'notPlanned';
     case 'open':
-      return latest === null ? 'notPlanned' : openState(daysBetween(latest, asOf));
+      return openUntil === null ? 'notPlanned' : openState(daysBetween(openUntil, asOf));
   }
 }
 
@@ -52,6 +57,7 @@ const NOBODY: FollowUpCounts = {
   overdue: 0,
   lost: 0,
   ended: 0,
+  unplanned: 0,
   notPlanned: 0,
 };
 

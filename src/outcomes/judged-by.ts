@@ -1,19 +1,9 @@
 import { rollUp, summedBy } from './cells.js';
 import type { CubeCell, FinestCells } from './counts.js';
 import type { OutcomeQuery, SmallCellPolicy } from './question.js';
+import type { JudgedBy } from './report.js';
 import { hiddenIn, shownBut } from './shown.js';
 import type { Dimension } from './words.js';
-
-/**
- * A set of rules by which cases of an organ were judged. A record keeps the set that was in force
- * in its unit when it was judged.
- */
-export interface JudgedBy {
-  readonly organ: string;
-  readonly ruleSet: string;
-  /** Cases in the rate of curative resections; absent: small counts are hidden. */
-  readonly judged?: number;
-}
 
 /** By what cells are told apart that tell the sets of rules. */
 export const JUDGED_BY: readonly Dimension[] = ['organ', 'ruleSet'];

@@ -1,7 +1,6 @@
 import type { Citation } from '../kernel/index.js';
 import type { MissingBounds } from './bounds.js';
 import type { FollowUpCounts, Stratum } from './counts.js';
-import type { JudgedBy } from './judged-by.js';
 import type { OfOrgans } from './organs.js';
 import type { IntervalMethod, OutcomeQuery, SmallCellPolicy } from './question.js';
 import type { IndicatorId, QuantityId } from './words.js';
@@ -116,6 +115,17 @@ export interface Definition extends OfOrgans {
   readonly cites: readonly Citation[];
 }
 
+/**
+ * A set of rules by which cases of an organ were judged. A record keeps the set that was in force
+ * in its unit when it was judged.
+ */
+export interface JudgedBy {
+  readonly organ: string;
+  readonly ruleSet: string;
+  /** Cases in the rate of curative resections; absent: small counts are hidden. */
+  readonly judged?: number;
+}
+
 export interface OutcomeReport {
   readonly query: OutcomeQuery;
   readonly policy: SmallCellPolicy;
@@ -125,7 +135,7 @@ export interface OutcomeReport {
   readonly followUp?: FollowUpCounts;
   /** Absent: suppressed, or no lesion was checked. */
   readonly recurrence?: SurvivalCurve;
-  /** Sets of rules behind the rate of curative resections; where small counts are hidden, of all kept cases. */
+  /** Behind the rate of curative resections; where small counts are hidden, of all kept cases. */
   readonly judgedBy: readonly JudgedBy[];
   readonly definitions: readonly Definition[];
   /** What each state of the first check means; derived, no source. */

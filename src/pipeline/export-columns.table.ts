@@ -101,9 +101,9 @@ const CASE_COLUMNS: { readonly [Name in CaseColumn]: ColumnText } = {
   curabilityClass: { says: 'class in this rule set; empty: indeterminate', type: 'word' },
   curabilityGroup: { says: 'group of that class; empty: indeterminate', type: 'word' },
   firstCheckState: word('where the first check that the plan asks for stands', [
-    ...['done', 'open', 'provisional', 'lost', 'ended', 'not-planned'],
+    ...['done', 'open', 'provisional', 'lost', 'ended', 'not-planned', 'unplanned'],
   ]),
-  firstCheckOn: day('day of the examination that answered it'),
+  firstCheckOn: day('day of the examination that answered it, or of the first one without a plan'),
   firstCheckTiming: word('when that was, by its window', ['early', 'in-window', 'late']),
   firstCheckLatestOn: day('last day of its window'),
   recurrenceOn: day('first check that found neoplasia at the scar'),

@@ -1,4 +1,5 @@
 import {
+  countFollowUps,
   dimensionsOf,
   type FinestCells,
   type Hidden,
@@ -86,12 +87,8 @@ function cellOf(
   const [all] = rollUp(withinAsked(asked, { ...ofYear, filters: {} }), []);
   if (all === undefined) return undefined;
   const { quantities } = NO_CASES;
-  const none = { strata: [], followUps: NOBODY, watched: [], judgedBy: [] };
+  const none = { strata: [], followUps: countFollowUps([], whole.asOf), watched: [], judgedBy: [] };
   const counted = { ...none, all: { ...all, quantities }, cube };
   const shown = hidden === undefined ? undefined : shownBut(hidden, ofYear, cube);
   return toReport(ofYear, policy, counted, shown).cells[0];
 }
-
-const NOBODY = {
-  ...{ onTime: 0, late: 0, notYetDue: 0, overdue: 0, lost: 0, ended: 0, notPlanned: 0 },
-};

@@ -8,7 +8,6 @@ import {
   hiddenIn,
   hiddenProblems,
   JUDGED_BY,
-  type JudgedBy,
   judgedBy,
   judgedByOfAll,
   MEASURES,
@@ -93,30 +92,23 @@ async function countedFor(
 ): Promise<Counted> {
   const isHiding = policy.smallCells === 'hide';
   const dimensions = dimensionsOf(query);
+  const cells = isHiding ? query.by : [...new Set([...query.by, ...JUDGED_BY])];
+  const tally = await counts.tally(query, { cells, values: query.by });
   const finest = isHiding
     ? await counts.cells(EVERYTHING, dimensions, hasPeriod(query))
-    : await counts.cells(query, query.by, false);
+    : tally.cells;
   const asked = isHiding ? withinAsked(finest, query) : finest;
-  const quartiles = await counts.quartiles(query, query.by);
-  // Of a part of the cases neither is shown where small counts are hidden: nothing is read.
+  // Of a part of the cases neither is shown where small counts are hidden.
   const isCourseShown = !isHiding || isOfAll(query);
   return {
-    ...measuredCells(asked, query.by, quartiles),
+    ...measuredCells(asked, query.by, tally.values),
     cube: isHiding ? rollUp(finest, dimensions) : [],
-    followUps: countFollowUps(isCourseShown ? await counts.firstChecks(query) : [], query.asOf),
-    watched: isCourseShown ? await counts.watched(query) : [],
-    judgedBy: await setsFor(query, policy, counts),
+    followUps: countFollowUps(isCourseShown ? tally.firstChecks : [], query.asOf),
+    watched: isCourseShown ? tally.watched : [],
+    judgedBy: isHiding
+      ? judgedByOfAll(await counts.cells(EVERYTHING, JUDGED_BY, false), query, policy)
+      : judgedBy(tally.cells),
   };
-}
-
-/** Where small counts are hidden, of all cases that are kept and never of the question alone. */
-async function setsFor(
-  query: OutcomeQuery,
-  policy: SmallCellPolicy,
-  counts: OutcomeCounts,
-): Promise<readonly JudgedBy[]> {
-  if (policy.smallCells === 'show') return judgedBy(await counts.cells(query, JUDGED_BY, false));
-  return judgedByOfAll(await counts.cells(EVERYTHING, JUDGED_BY, false), query, policy);
 }
 
 const isOfAll = (query: Asked): boolean =>

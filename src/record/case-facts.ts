@@ -61,10 +61,12 @@ export interface CaseFacts extends IndicatorWords {
   /**
    * First examination for the lesion that the plan asks for. `provisional`: pathology is not
    * final; `lost`: the patient could not be reached; `ended`: not wanted any more; `not-planned`:
-   * the plan has none.
+   * the plan has none; `unplanned`: the plan has none, and the scar was looked at all the same.
    */
-  readonly firstCheckState: 'done' | 'open' | 'provisional' | 'lost' | 'ended' | 'not-planned';
-  /** Calendar day of the examination that answered it. */
+  readonly firstCheckState:
+    | ('done' | 'open' | 'provisional' | 'lost' | 'ended')
+    | ('not-planned' | 'unplanned');
+  /** Calendar day of the examination that answered it, or of the first one without a plan. */
   readonly firstCheckOn: string | null;
   readonly firstCheckTiming: 'early' | 'in-window' | 'late' | null;
   /** Last calendar day of its window. */

@@ -21,8 +21,7 @@ export function checkFacts(known: Assessed): CheckFacts {
   const checks = checksOf(known);
   const deaths = known.events.filter(({ fields }) => fields.kind === 'death');
   return {
-    firstCheckState: stateOf(first),
-    firstCheckOn: first?.doneBy?.on ?? null,
+    ...firstFacts(first, earliest(checks.map(({ on }) => on))),
     firstCheckTiming: first?.doneBy?.timing ?? null,
     firstCheckLatestOn: (first?.room ?? first?.due)?.latest ?? null,
     recurrenceOn: earliest(checks.filter(({ found }) => found).map(({ on }) => on)),
@@ -44,6 +43,17 @@ function firstCheck({ plan }: Assessed): PlanItem | undefined {
         rule !== 'timed-items',
     )
     .toSorted((a, b) => compareTexts(a.due?.target ?? '', b.due?.target ?? ''))[0];
+}
+
+/** @param lookedOn first day on which somebody looked, with a plan or without */
+function firstFacts(
+  first: PlanItem | undefined,
+  lookedOn: string | null,
+): Pick<CaseFacts, 'firstCheckState' | 'firstCheckOn'> {
+  const state = stateOf(first);
+  return state === 'not-planned' && lookedOn !== null
+    ? { firstCheckState: 'unplanned', firstCheckOn: lookedOn }
+    : { firstCheckState: state, firstCheckOn: first?.doneBy?.on ?? null };
 }
 
 function stateOf(first: PlanItem | undefined): CaseFacts['firstCheckState'] {

@@ -14,7 +14,12 @@ export {
   type SurvivalStep,
   type Watched,
 } from './kaplan-meier.js';
-export { type QuartileValues, quartiles } from './quartiles.js';
+export {
+  type CountedValue,
+  type QuartileValues,
+  quartiles,
+  quartilesOfCounted,
+} from './quartiles.js';
 export { ratePercent } from './rate.js';
 export { WILSON_CITES, wilsonInterval } from './wilson.js';
 

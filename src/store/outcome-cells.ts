@@ -1,89 +1,72 @@
 import { invariant } from '../kernel/index.js';
-import type {
-  CubeCell,
-  Dimension,
-  IndicatorId,
-  QuantityId,
-  Quartiles,
-  Stratum,
-  StratumQuartiles,
-  WordCounts,
+import {
+  type CubeCell,
+  type Dimension,
+  INDICATOR_IDS,
+  type IndicatorId,
+  type IndicatorWord,
+  NO_CASES,
+  NOT_TOLD,
+  type Stratum,
 } from '../outcomes/index.js';
-import { COUNTED_INDICATORS, COUNTED_WORDS, MEASURED_QUANTITIES } from './outcome-statements.js';
+import { wordsIn } from './outcome-statements.js';
 
-/** A row of `cellsStatement`. */
-export function toCell(
+/** Cases of one cell by their words; the number of words is read in one go for all that share it. */
+interface Sum {
+  readonly stratum: Stratum;
+  readonly year: string | undefined;
+  cases: number;
+  readonly byWords: Map<number, number>;
+}
+
+/** Sums up cells out of cases that share all of their words. */
+export function createCells(by: readonly Dimension[], byYear: boolean) {
+  const sums = new Map<string, Sum>();
+  return {
+    /** @param row the dimensions, and the year where it is told apart, from its place on */
+    add: (row: readonly unknown[], from: number, words: number, cases: number): void => {
+      const place = row.slice(from, from + by.length + Number(byYear));
+      const key = JSON.stringify(place);
+      const sum = sums.get(key) ?? {
+        ...{ stratum: stratumOf(row, by, from), cases: 0, byWords: new Map() },
+        year: byYear ? String(row[from + by.length]) : undefined,
+      };
+      sum.cases += cases;
+      sum.byWords.set(words, (sum.byWords.get(words) ?? 0) + cases);
+      sums.set(key, sum);
+    },
+    cells: (): readonly CubeCell[] => [...sums.values()].map(toCell),
+  };
+}
+
+const toCell = ({ stratum, year, cases, byWords }: Sum): CubeCell => ({
+  stratum,
+  ...(year === undefined ? {} : { year }),
+  cases,
+  indicators: countsOf(byWords),
+});
+
+function countsOf(byWords: ReadonlyMap<number, number>): CubeCell['indicators'] {
+  const counts: { [Id in IndicatorId]: { [Word in IndicatorWord]: number } } = {
+    ...NO_CASES.indicators,
+  };
+  for (const id of INDICATOR_IDS) counts[id] = { ...counts[id] };
+  for (const [number, cases] of byWords) {
+    for (const [id, word] of wordsIn(number)) counts[id][word] += cases;
+  }
+  return counts;
+}
+
+/** A fact that is open has a word of its own. */
+export const stratumOf = (
   row: readonly unknown[],
   by: readonly Dimension[],
-  byYear: boolean,
-): CubeCell {
-  const from = by.length + Number(byYear);
-  const cases = numberAt(row, from);
-  const of = (id: IndicatorId): WordCounts => {
-    const at = from + 1 + COUNTED_INDICATORS.indexOf(id) * COUNTED_WORDS.length;
-    const counts = {
-      yes: numberAt(row, at),
-      no: numberAt(row, at + 1),
-      missing: numberAt(row, at + 2),
-      'window-open': numberAt(row, at + 3),
-    };
-    const told = Object.values(counts).reduce((sum, each) => sum + each, 0);
-    return { ...counts, 'not-applicable': cases - told };
-  };
-  return {
-    stratum: stratumOf(row, by, 0),
-    ...(byYear ? { year: String(row[by.length]) } : {}),
-    cases,
-    indicators: {
-      enBloc: of('enBloc'),
-      r0: of('r0'),
-      curative: of('curative'),
-      intraproceduralPerforation: of('intraproceduralPerforation'),
-      delayedPerforation: of('delayedPerforation'),
-      bleeding28d: of('bleeding28d'),
-      bleeding6h30d: of('bleeding6h30d'),
-      bleeding30dCsdb: of('bleeding30dCsdb'),
-      stricture: of('stricture'),
-      conversionToSurgery: of('conversionToSurgery'),
-      death30d: of('death30d'),
-      readmission30d: of('readmission30d'),
-      adverseEvent30d: of('adverseEvent30d'),
-      residualOrRecurrence: of('residualOrRecurrence'),
-    },
-  };
-}
+  from: number,
+): Stratum =>
+  Object.fromEntries(by.map((dimension, i) => [dimension, String(row[from + i] ?? NOT_TOLD)]));
 
-/** A row of `quartilesStatement`. */
-export function toQuartiles(row: readonly unknown[], by: readonly Dimension[]): StratumQuartiles {
-  const isAll = numberAt(row, 0) !== 0;
-  const of = (id: QuantityId): Quartiles => {
-    const at = 1 + by.length + MEASURED_QUANTITIES.indexOf(id) * 3;
-    const [q1, median, q3] = numbersAt(row, at + 2);
-    const values = { q1: q1 ?? null, median: median ?? null, q3: q3 ?? null };
-    return { n: numberAt(row, at), missing: numberAt(row, at + 1), ...values };
-  };
-  return {
-    stratum: isAll ? {} : stratumOf(row, by, 1),
-    quantities: {
-      speedCm2PerH: of('speedCm2PerH'),
-      sizeMm: of('sizeMm'),
-      procedureMin: of('procedureMin'),
-      pathologyDays: of('pathologyDays'),
-    },
-  };
-}
-
-const stratumOf = (row: readonly unknown[], by: readonly Dimension[], at: number): Stratum =>
-  Object.fromEntries(by.map((dimension, i) => [dimension, String(row[at + i])]));
-
-function numberAt(row: readonly unknown[], at: number): number {
+export function numberAt(row: readonly unknown[], at: number): number {
   const value = row[at];
   invariant(typeof value === 'number', 'the database counts in numbers');
   return value;
-}
-
-/** Quartiles of nothing are null. */
-function numbersAt(row: readonly unknown[], at: number): readonly number[] {
-  const value = row[at];
-  return Array.isArray(value) ? value.map(Number) : [];
 }

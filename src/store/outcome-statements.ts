@@ -1,4 +1,16 @@
-import type { Asked, Dimension, IndicatorId, QuantityId } from '../outcomes/index.js';
+import { invariant } from '../kernel/index.js';
+import {
+  type Asked,
+  type Dimension,
+  FIRST_CHECKS,
+  type FirstCheckCount,
+  type IndicatorId,
+  type IndicatorWord,
+  MEASURED_WHERE,
+  QUANTITY_IDS,
+  type QuantityId,
+  type ToldApart,
+} from '../outcomes/index.js';
 
 /** A statement with its values, ready for the driver. */
 export interface Statement {
@@ -17,107 +29,94 @@ const DIMENSION_SQL: { readonly [D in Dimension]: string } = {
   traineeBand: 'trainee_band',
 };
 
-/** Columns of words, in the order in which they are counted. */
-const WORD_COLUMNS: readonly (readonly [IndicatorId, string])[] = [
-  ['enBloc', 'en_bloc'],
-  ['r0', 'r0'],
-  ['curative', 'curative'],
-  ['intraproceduralPerforation', 'intraprocedural_perforation'],
-  ['delayedPerforation', 'delayed_perforation'],
-  ['bleeding28d', 'bleeding28d'],
-  ['bleeding6h30d', 'bleeding6h30d'],
-  ['bleeding30dCsdb', 'bleeding30d_csdb'],
-  ['stricture', 'stricture'],
-  ['conversionToSurgery', 'conversion_to_surgery'],
-  ['death30d', 'death30d'],
-  ['readmission30d', 'readmission30d'],
-  ['adverseEvent30d', 'adverse_event30d'],
-  ['residualOrRecurrence', 'residual_or_recurrence'],
+/** The number `words` of a case holds a digit for each, the last digit first. */
+const WORD_DIGITS: readonly IndicatorId[] = [
+  ...(['enBloc', 'r0', 'curative', 'intraproceduralPerforation', 'delayedPerforation'] as const),
+  ...(['bleeding28d', 'bleeding6h30d', 'bleeding30dCsdb', 'stricture'] as const),
+  ...(['conversionToSurgery', 'death30d', 'readmission30d', 'adverseEvent30d'] as const),
+  'residualOrRecurrence',
+];
+/** What a digit says by its value. */
+const DIGIT_WORDS: readonly IndicatorWord[] = [
+  ...(['not-applicable', 'yes', 'no', 'missing', 'window-open'] as const),
 ];
 
-/** Words that are counted one by one; what is left of the cases is `not-applicable`. */
-export const COUNTED_WORDS = ['yes', 'no', 'missing', 'window-open'] as const;
+/** The words of a case out of its number. */
+export const wordsIn = (number: number): readonly (readonly [IndicatorId, IndicatorWord])[] =>
+  WORD_DIGITS.map((id, place) => {
+    const word = DIGIT_WORDS[digitOf(number, place)];
+    invariant(word !== undefined, 'every digit of the words is one of a word');
+    return [id, word];
+  });
 
-export const COUNTED_INDICATORS: readonly IndicatorId[] = WORD_COLUMNS.map(([id]) => id);
+/** Where the first check stands: the digit after those of the words. */
+export function checkIn(number: number): FirstCheckCount['check'] {
+  const check = FIRST_CHECKS[digitOf(number, WORD_DIGITS.length) - 1];
+  invariant(check !== undefined, 'every digit of the first check is one of a state');
+  return check;
+}
 
-/** The value, and the word by which a case is in the denominator of it. */
-const QUANTITY_SQL: readonly (readonly [QuantityId, string, string])[] = [
-  ['speedCm2PerH', 'speed_cm2_per_h', 'en_bloc'],
-  ['sizeMm', 'lesion_long_axis_mm', 'en_bloc'],
-  ['procedureMin', 'procedure_min', 'en_bloc'],
-  ['pathologyDays', 'pathology_days', 'r0'],
-];
+const digitOf = (number: number, place: number): number => Math.floor(number / 10 ** place) % 10;
 
-export const MEASURED_QUANTITIES: readonly QuantityId[] = QUANTITY_SQL.map(([id]) => id);
+const QUANTITY_COLUMNS: { readonly [Id in QuantityId]: string } = {
+  speedCm2PerH: 'speed_cm2_per_h',
+  sizeMm: 'lesion_long_axis_mm',
+  procedureMin: 'procedure_min',
+  pathologyDays: 'pathology_days',
+};
 
-/** Columns: the dimensions, the year where it is told apart, cases, and four words an indicator. */
+/** Columns: the dimensions, the year where it is told apart, the words, and cases. */
 export function cellsStatement(asked: Asked, by: readonly Dimension[], byYear: boolean): Statement {
-  const groups = [...by.map((each) => DIMENSION_SQL[each]), ...(byYear ? [YEAR] : [])];
-  const counts = WORD_COLUMNS.flatMap(([, column]) =>
-    COUNTED_WORDS.map((word) => `count(*) filter (where ${column} = '${word}')`),
-  );
+  const groups = [...by.map((each) => DIMENSION_SQL[each]), ...(byYear ? [YEAR] : []), 'words'];
   const { where, values } = conditionOf(asked);
   return {
-    text: `select ${[...groups, 'count(*)', ...counts].join(', ')} from facts where ${where}
-      ${groups.length === 0 ? '' : `group by ${placesOf(groups)}`}`,
+    text: `select ${groups.join(', ')}, count(*) from facts where ${where}
+      group by ${groups.map((_, i) => i + 1).join(', ')}`,
     values,
   };
 }
 
 const YEAR = 'substr(resected_on, 1, 4)';
 
-/** By their place in the list of columns. */
-const placesOf = (groups: readonly string[]): string => groups.map((_, i) => i + 1).join(', ');
+/** What a row of `tallyStatement` is about, in the order of the bits of its first column. */
+export const TALLIED = [...QUANTITY_IDS, 'words', 'watched', 'openUntil'] as const;
 
 /**
- * Columns: whether it is the row of all together, the dimensions, and for each quantity how many
- * values there are, how many are missing, and three quartiles: by linear interpolation between
- * ranks (https://www.postgresql.org/docs/18/functions-aggregate.html, percentile_cont).
+ * Columns: which sort of row it is, as the bit of its place in `TALLIED`; the dimensions of the
+ * cells; what is told apart in this sort of row, in the order of `TALLIED`; and cases. All sorts
+ * come out of one reading
+ * (https://www.postgresql.org/docs/18/queries-table-expressions.html#QUERIES-GROUPING-SETS).
  */
-export function quartilesStatement(asked: Asked, by: readonly Dimension[]): Statement {
-  const groups = by.map((each) => DIMENSION_SQL[each]);
-  const isAll = by.length === 0 ? '1' : `grouping(${by.map((_, i) => `d${i}`).join(', ')})`;
-  const counted = QUANTITY_SQL.flatMap((_quantity, i) => [
-    `count(q${i})`,
-    `count(*) filter (where m${i})`,
-    `percentile_cont(array[0.25, 0.5, 0.75]) within group (order by q${i})`,
-  ]);
-  const read = QUANTITY_SQL.flatMap(([, value, word], i) => [
-    `case when ${word} <> 'not-applicable' then ${value} end as q${i}`,
-    `${word} <> 'not-applicable' and ${value} is null as m${i}`,
-  ]);
+export function tallyStatement(asked: Asked, by: ToldApart): Statement {
+  const dimensions = by.cells.map((each, i) => `${DIMENSION_SQL[each]} as d${i}`);
+  const quantities = QUANTITY_IDS.map((id) => {
+    const place = WORD_DIGITS.indexOf(MEASURED_WHERE[id]);
+    const isMeasured = `words / ${10 ** place} % 10 <> 0`;
+    return `case when ${isMeasured} then ${QUANTITY_COLUMNS[id]} end as ${named(id)}`;
+  });
+  const ofCells = by.cells.map((_, i) => `d${i}`);
+  const ofValues = by.values.map((each) => `d${by.cells.indexOf(each)}`);
+  const sets = [
+    ...QUANTITY_IDS.map((id) => [...ofValues, named(id)]),
+    [...ofCells, 'words'],
+    ['recurred_days', 'seen_days'],
+    ['check_open_until'],
+  ];
+  const told = [...QUANTITY_IDS.map(named), 'words', 'seen_days', 'check_open_until'];
+  const columns = [`grouping(${told.join(', ')})`, ...ofCells, ...told, 'recurred_days'];
   const { where, values } = conditionOf(asked);
-  const named = groups.map((sql, i) => `${sql} as d${i}`);
-  const sets = by.length === 0 ? '' : `, (${by.map((_, i) => `d${i}`).join(', ')})`;
   return {
-    text: `select ${[isAll, ...by.map((_, i) => `d${i}`), ...counted].join(', ')}
-      from (select ${[...named, ...read].join(', ')} from facts where ${where}) as asked
-      group by grouping sets (()${sets})`,
+    text: `select ${columns.join(', ')}, count(*)
+      from (select ${[...dimensions, ...quantities].join(', ')},
+          words, recurred_days, seen_days, check_open_until
+        from facts where ${where}) as asked
+      group by grouping sets (${sets.map((set) => `(${set.join(', ')})`).join(', ')})`,
     values,
   };
 }
 
-export function firstChecksStatement(asked: Asked): Statement {
-  const { where, values } = conditionOf(asked);
-  return {
-    text: `select first_check_state, first_check_timing,
-        case when first_check_state = 'open' then first_check_latest_on end, count(*)
-      from facts where ${where} group by 1, 2, 3`,
-    values,
-  };
-}
-
-/** A check before the resection, which no record should tell, watches nothing. */
-export function watchedStatement(asked: Asked): Statement {
-  const { where, values } = conditionOf(asked);
-  return {
-    text: `select coalesce(recurrence_on, last_check_on)::date - resected_on::date,
-        recurrence_on is not null, count(*)
-      from facts where ${where} and coalesce(recurrence_on, last_check_on) >= resected_on
-      group by 1, 2 order by 1, 2`,
-    values,
-  };
-}
+/** A name of the statement for a quantity. */
+const named = (id: QuantityId): string => `q_${QUANTITY_COLUMNS[id]}`;
 
 /** The last value is the limit. */
 export function inOrderStatement(asked: Asked, limit: number): Statement {

@@ -1,23 +1,16 @@
 import type pg from 'pg';
-import type {
-  CaseInOrder,
-  FirstCheck,
-  IndicatorWord,
-  OutcomeCounts,
-  OutcomeStore,
-} from '../outcomes/index.js';
+import type { CaseInOrder, IndicatorWord, OutcomeCounts, OutcomeStore } from '../outcomes/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
-import { toCell, toQuartiles } from './outcome-cells.js';
+import { createCells, numberAt } from './outcome-cells.js';
 import { createSlots, type Slots } from './outcome-slots.js';
 import {
   cellsStatement,
-  firstChecksStatement,
   inOrderStatement,
-  quartilesStatement,
   type Statement,
-  watchedStatement,
+  tallyStatement,
 } from './outcome-statements.js';
+import { toTally } from './outcome-tally.js';
 
 /** Few at once, whatever is asked: connections and processors are for the messages that come. */
 const AT_ONCE = 2;
@@ -28,12 +21,14 @@ const STATEMENT_MS = 30_000;
  * Every answer of one reading sees the same records, writes nothing and holds no lock that a
  * message could wait for (https://www.postgresql.org/docs/18/transaction-iso.html,
  * #XACT-REPEATABLE-READ). One process reads: others would take the processors of the messages.
+ * What is read lies in memory, where reading an index in its order costs no more than a table.
  */
 export const READ_ONLY = `
   begin isolation level repeatable read read only;
   set local statement_timeout = ${STATEMENT_MS};
   set local max_parallel_workers_per_gather = 0;
   set local jit = off;
+  set local random_page_cost = 1;
   set local work_mem = '64MB'`;
 
 /** Counts over the facts of the cases, in PostgreSQL. */
@@ -74,20 +69,14 @@ function countsOver(client: pg.PoolClient): OutcomeCounts {
       return (await client.query<R>({ ...asked, ...WITHIN })).rows;
     });
   return {
-    cells: async (asked, by, byYear) =>
-      (await rows(cellsStatement(asked, by, byYear))).map((row) => toCell(row, by, byYear)),
-    quartiles: async (asked, by) =>
-      (await rows(quartilesStatement(asked, by))).map((row) => toQuartiles(row, by)),
-    firstChecks: async (asked) =>
-      (await rows<FirstCheckRow>(firstChecksStatement(asked))).map(
-        ([firstCheckState, firstCheckTiming, firstCheckLatestOn, cases]) => ({
-          ...{ firstCheckState, firstCheckTiming, firstCheckLatestOn, cases },
-        }),
-      ),
-    watched: async (asked) =>
-      (await rows<WatchedRow>(watchedStatement(asked))).map(([days, recurred, lesions]) => ({
-        ...{ days, recurred, lesions },
-      })),
+    tally: async (asked, by) => toTally(await rows(tallyStatement(asked, by)), by),
+    cells: async (asked, by, byYear) => {
+      const cells = createCells(by, byYear);
+      for (const row of await rows(cellsStatement(asked, by, byYear))) {
+        cells.add(row, 0, numberAt(row, row.length - 2), numberAt(row, row.length - 1));
+      }
+      return cells.cells();
+    },
     inOrder: async (asked, limit) =>
       (await rows<OrderedRow>(inOrderStatement(asked, limit))).map(toCaseInOrder),
   };
@@ -96,13 +85,6 @@ function countsOver(client: pg.PoolClient): OutcomeCounts {
 /** The limit of a statement is the server's; this one is for a server that says nothing. */
 const WITHIN = { query_timeout: 2 * STATEMENT_MS };
 
-type FirstCheckRow = [
-  FirstCheck['firstCheckState'],
-  FirstCheck['firstCheckTiming'],
-  string | null,
-  number,
-];
-type WatchedRow = [number, boolean, number];
 type OrderedRow = [
   string,
   string,

@@ -25,7 +25,8 @@ export const KEY: StoredKey = {
 interface Ran {
   readonly code: number;
   readonly out: string;
-  readonly bytes: Uint8Array;
+  /** What was written that is no text; absent: nothing. */
+  readonly bytes?: Uint8Array;
   readonly err: string;
 }
 
@@ -35,13 +36,13 @@ export async function run(
   more: Partial<World> = {},
   other: Partial<Work> = {},
 ): Promise<Ran> {
-  const said = { out: '', bytes: new Uint8Array(), err: '' };
+  const said: { out: string; bytes?: Uint8Array; err: string } = { out: '', err: '' };
   const world: World = {
     out: (text) => {
       said.out += text;
     },
     outBytes: (bytes) => {
-      said.bytes = Buffer.concat([said.bytes, bytes]);
+      said.bytes = Buffer.concat([said.bytes ?? new Uint8Array(), bytes]);
     },
     err: (text) => {
       said.err += text;

@@ -90,13 +90,13 @@ export function createServiceDouble(overrides: Partial<Service> = {}): Service {
 }
 
 const none = () => Promise.resolve([]);
+const NOTHING = { cells: [], values: [], firstChecks: [], watched: [] };
 
 /** Outcomes of no case at all. */
 const NO_OUTCOMES = createOutcomesService({
   store: {
     outcomes: {
-      read: (work) =>
-        work({ cells: none, quartiles: none, firstChecks: none, watched: none, inOrder: none }),
+      read: (work) => work({ tally: async () => NOTHING, cells: none, inOrder: none }),
     },
     facts: async function* () {},
   },

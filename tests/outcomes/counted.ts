@@ -1,6 +1,7 @@
 import {
   type Counted,
   type CubeCell,
+  countFollowUps,
   DIMENSIONS,
   type Dimension,
   INDICATOR_IDS,
@@ -97,7 +98,7 @@ export function counted(
     all: measured({}, asked),
     strata: strata.map((stratum) => measured(stratum, within(asked, stratum))),
     cube: cubeOf(rows, told),
-    followUps: { onTime: 0, late: 0, notYetDue: 0, overdue: 0, lost: 0, ended: 0, notPlanned: 0 },
+    followUps: countFollowUps([], '2026-01-01'),
     watched: [],
     judgedBy: [],
     ...more,

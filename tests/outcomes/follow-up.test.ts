@@ -107,35 +107,22 @@ describe('the curve of recurrence where small counts are hidden', () => {
 
 // Derived: the windows of the plan; lost after half a year: common practice, no source.
 describe('the first check', () => {
-  const open = { firstCheckState: 'open', firstCheckTiming: null } as const;
-  const done = { firstCheckState: 'done', firstCheckLatestOn: '2026-06-30' } as const;
+  const last = { check: 'open', openUntil: '2026-06-30' } as const;
+  const at = <C>(check: C) => ({ check, openUntil: null });
 
   it.each<[string, Parameters<typeof followUpStateOf>[0], string, keyof FollowUpCounts]>([
-    ['early', { ...done, firstCheckTiming: 'early' }, '2026-12-31', 'onTime'],
-    ['in its window', { ...done, firstCheckTiming: 'in-window' }, '2026-12-31', 'onTime'],
-    ['after it', { ...done, firstCheckTiming: 'late' }, '2026-12-31', 'late'],
-    ['on the last day', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-06-30', 'notYetDue'],
-    ['a day later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-07-01', 'overdue'],
-    ['183 days later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-12-30', 'overdue'],
-    ['184 days later', { ...open, firstCheckLatestOn: '2026-06-30' }, '2026-12-31', 'lost'],
-    [
-      'not to be reached',
-      { ...open, firstCheckState: 'lost', firstCheckLatestOn: null },
-      '2026-07-01',
-      'lost',
-    ],
-    [
-      'not wanted',
-      { ...open, firstCheckState: 'ended', firstCheckLatestOn: null },
-      '2026-07-01',
-      'ended',
-    ],
-    [
-      'before pathology',
-      { ...open, firstCheckState: 'provisional', firstCheckLatestOn: '2026-01-01' },
-      '2026-07-01',
-      'notPlanned',
-    ],
+    ['done by its last day', at('done'), '2026-12-31', 'onTime'],
+    ['after it', at('late'), '2026-12-31', 'late'],
+    ['on the last day', last, '2026-06-30', 'notYetDue'],
+    ['a day later', last, '2026-07-01', 'overdue'],
+    ['183 days later', last, '2026-12-30', 'overdue'],
+    ['184 days later', last, '2026-12-31', 'lost'],
+    ['without a last day', at('open'), '2026-12-31', 'notPlanned'],
+    ['not to be reached', at('lost'), '2026-07-01', 'lost'],
+    ['not wanted', at('ended'), '2026-07-01', 'ended'],
+    ['before pathology', at('provisional'), '2026-07-01', 'notPlanned'],
+    ['without a plan', at('not-planned'), '2026-07-01', 'notPlanned'],
+    ['without a plan, and looked at', at('unplanned'), '2026-07-01', 'unplanned'],
   ])('%s', (_name, first, asOf, state) => {
     expect(LOST_AFTER_DAYS).toBe(183);
     expect(followUpStateOf(first, asOf)).toBe(state);

@@ -185,6 +185,7 @@ describe('the tables of a report', () => {
       '12',
       '3',
       '9',
+      '7',
       '16',
     ]);
   });

@@ -2,12 +2,14 @@ import {
   type Asked,
   type CubeCell,
   type Dimension,
+  type FirstCheckCount,
   INDICATOR_IDS,
   INDICATOR_WORDS,
   type OutcomeCounts,
-  type Quartiles,
+  type StratumValues,
 } from '../../src/outcomes/index.js';
 import type { StateToStore } from '../../src/pipeline/index.js';
+import type { CountedValue } from '../../src/statistics/index.js';
 
 export type Facts = StateToStore['facts'];
 
@@ -41,30 +43,25 @@ export const isAsked = ({ filters, from, to }: Asked, facts: Facts): boolean =>
     (each) => filters[each] === undefined || filters[each] === VALUE_OF[each](facts),
   );
 
-/** Values in their order, and the value at a share of it: between two ranks by its distance. */
-function at(sorted: readonly number[], share: number): number | null {
-  const rank = share * (sorted.length - 1);
-  const [below, above] = [sorted[Math.floor(rank)], sorted[Math.ceil(rank)]];
-  if (below === undefined || above === undefined) return null;
-  return below + (rank - Math.floor(rank)) * (above - below);
-}
+/** Values that occur among the rows, and how often. */
+const valuesOf = (values: readonly (number | null)[]): readonly CountedValue[] =>
+  [...new Set(values)].flatMap((value) =>
+    value === null ? [] : [{ value, count: values.filter((each) => each === value).length }],
+  );
 
-function quartilesOf(values: readonly (number | null)[]): Quartiles {
-  const sorted = values.flatMap((each) => (each === null ? [] : [each])).sort((a, b) => a - b);
-  const [q1, median, q3] = [at(sorted, 0.25), at(sorted, 0.5), at(sorted, 0.75)];
-  return { n: sorted.length, missing: values.length - sorted.length, q1, median, q3 };
-}
-
-function quantitiesOf(rows: readonly Facts[]) {
+function quantitiesOf(rows: readonly Facts[]): StratumValues['values'] {
   const begun = rows.filter(({ enBloc }) => enBloc !== 'not-applicable');
   const examined = rows.filter(({ r0 }) => r0 !== 'not-applicable');
   return {
-    speedCm2PerH: quartilesOf(begun.map(({ speedCm2PerH }) => speedCm2PerH)),
-    sizeMm: quartilesOf(begun.map(({ lesionLongAxisMm }) => lesionLongAxisMm)),
-    procedureMin: quartilesOf(begun.map(({ procedureMin }) => procedureMin)),
-    pathologyDays: quartilesOf(examined.map(({ pathologyDays }) => pathologyDays)),
+    speedCm2PerH: valuesOf(begun.map(({ speedCm2PerH }) => speedCm2PerH)),
+    sizeMm: valuesOf(begun.map(({ lesionLongAxisMm }) => lesionLongAxisMm)),
+    procedureMin: valuesOf(begun.map(({ procedureMin }) => procedureMin)),
+    pathologyDays: valuesOf(examined.map(({ pathologyDays }) => pathologyDays)),
   };
 }
+
+const hasValues = ({ values }: StratumValues): boolean =>
+  Object.values(values).some((each) => each.length > 0);
 
 function cellOf(rows: readonly Facts[]): Pick<CubeCell, 'cases' | 'indicators'> {
   const counts = INDICATOR_IDS.map((id) => [
@@ -93,40 +90,48 @@ function groups<T>(
 
 const daysFrom = (a: string, b: string): number => (Date.parse(b) - Date.parse(a)) / 86_400_000;
 
+function cellsOf(
+  rows: readonly Facts[],
+  by: readonly Dimension[],
+  byYear: boolean,
+): readonly CubeCell[] {
+  const yearOf = ({ resectedOn }: Facts) => (byYear ? { year: resectedOn.slice(0, 4) } : {});
+  return groups(rows, (facts) => ({ stratum: stratumOf(facts, by), ...yearOf(facts) })).map(
+    ([place, some]) => ({ ...place, ...cellOf(some) }),
+  );
+}
+
+function checkOf({ firstCheckState: state, firstCheckTiming, firstCheckLatestOn }: Facts) {
+  const isLate = state === 'done' && firstCheckTiming === 'late';
+  const check: FirstCheckCount['check'] = isLate ? 'late' : state;
+  return { check, openUntil: state === 'open' ? firstCheckLatestOn : null };
+}
+
+const isWatched = ({ resectedOn, recurrenceOn, lastCheckOn }: Facts): boolean =>
+  (recurrenceOn ?? lastCheckOn ?? '') >= resectedOn;
+
 /** Counts by looking at each row: what a store must agree with. */
 export function countFacts(all: readonly Facts[]): OutcomeCounts {
   const within = (asked: Asked) => all.filter((facts) => isAsked(asked, facts));
   return {
-    cells: async (asked, by, byYear) => {
+    tally: async (asked, by) => {
       const rows = within(asked);
-      if (by.length === 0 && !byYear) return [{ stratum: {}, ...cellOf(rows) }];
-      const yearOf = ({ resectedOn }: Facts) => (byYear ? { year: resectedOn.slice(0, 4) } : {});
-      return groups(rows, (facts) => ({ stratum: stratumOf(facts, by), ...yearOf(facts) })).map(
-        ([place, some]) => ({ ...place, ...cellOf(some) }),
-      );
-    },
-    quartiles: async (asked, by) => [
-      { stratum: {}, quantities: quantitiesOf(within(asked)) },
-      ...(by.length === 0 ? [] : groups(within(asked), (facts) => stratumOf(facts, by))).map(
-        ([stratum, some]) => ({ stratum, quantities: quantitiesOf(some) }),
-      ),
-    ],
-    firstChecks: async (asked) =>
-      groups(within(asked), ({ firstCheckState, firstCheckTiming, firstCheckLatestOn }) => ({
-        ...{ firstCheckState, firstCheckTiming },
-        firstCheckLatestOn: firstCheckState === 'open' ? firstCheckLatestOn : null,
-      })).map(([check, some]) => ({ ...check, cases: some.length })),
-    watched: async (asked) =>
-      groups(
-        within(asked).filter(
-          ({ resectedOn, recurrenceOn, lastCheckOn }) =>
-            (recurrenceOn ?? lastCheckOn ?? '') >= resectedOn,
-        ),
-        ({ resectedOn, recurrenceOn, lastCheckOn }) => ({
+      return {
+        cells: cellsOf(rows, by.cells, false),
+        values: groups(rows, (facts) => stratumOf(facts, by.values))
+          .map(([stratum, some]) => ({ stratum, values: quantitiesOf(some) }))
+          .filter(hasValues),
+        firstChecks: groups(rows, checkOf).map(([check, some]) => ({
+          ...check,
+          cases: some.length,
+        })),
+        watched: groups(rows.filter(isWatched), ({ resectedOn, recurrenceOn, lastCheckOn }) => ({
           days: daysFrom(resectedOn, recurrenceOn ?? lastCheckOn ?? ''),
           recurred: recurrenceOn !== null,
-        }),
-      ).map(([watched, some]) => ({ ...watched, lesions: some.length })),
+        })).map(([watched, some]) => ({ ...watched, lesions: some.length })),
+      };
+    },
+    cells: async (asked, by, byYear) => cellsOf(within(asked), by, byYear),
     inOrder: async (asked, limit) =>
       within(asked)
         .toSorted(

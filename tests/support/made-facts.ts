@@ -35,7 +35,7 @@ const told = fc.record({
   lesionLongAxisMm: fc.integer({ min: 1, max: 900 }).map((n) => n / 8),
   procedureMin: number(3000),
   pathologyDays: number(240),
-  firstCheckState: of('done', 'open', 'provisional', 'lost', 'ended', 'not-planned'),
+  firstCheckState: of('done', 'open', 'provisional', 'lost', 'ended', 'not-planned', 'unplanned'),
   firstCheckTiming: of(null, 'early', 'in-window', 'late'),
   firstCheckLatestOn: of(null, '2026-01-01', '2026-04-01'),
   recurrenceOn: fc.option(later),

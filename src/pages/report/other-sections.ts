@@ -66,33 +66,25 @@ const QUANTITY_TITLES: { readonly [Q in QuantityId]: string } = {
 };
 
 /** Where the first checks after the resections stand. */
-export function followUpTable(counts: FollowUpCounts | undefined): Markup {
-  if (counts === undefined) return element('p', {}, `First checks: ${NOT_SHOWN}.`);
+export function followUpTable({ followUp, followUpDefinitions }: OutcomeReport): Markup {
+  if (followUp === undefined) return element('p', {}, `First checks: ${NOT_SHOWN}.`);
   return tableOf({
     caption: 'First check after the resection',
     columns: [{ title: 'State' }, { title: 'Lesions', isNumber: true }],
     parts: [
       {
-        rows: FOLLOW_UP_STATES.map(([state, words]) => ({
-          head: words,
-          cells: [String(counts[state])],
+        rows: FOLLOW_UP_STATES.map((state) => ({
+          head: followUpDefinitions[state],
+          cells: [String(followUp[state])],
         })),
       },
     ],
   });
 }
 
-const FOLLOW_UP_STATES: readonly (readonly [keyof FollowUpCounts, string])[] = [
-  ['onTime', 'done, at or before its latest day'],
-  ['late', 'done, after its latest day'],
-  ['notYetDue', 'not done, its latest day is not over'],
-  ['overdue', 'not done, its latest day is over'],
-  ['lost', 'overdue by so long that nobody expects it any more'],
-  ['ended', 'not wanted any more: death, surgery or refusal came first'],
-  [
-    'notPlanned',
-    'no day is planned: no verdict yet, or nothing follows; some were looked at anyway',
-  ],
+const FOLLOW_UP_STATES: readonly (keyof FollowUpCounts)[] = [
+  ...(['onTime', 'late', 'notYetDue', 'overdue', 'lost', 'ended'] as const),
+  ...(['unplanned', 'notPlanned'] as const),
 ];
 
 /** The curve of lesions without recurrence, or why there is none. */

@@ -57,7 +57,7 @@ export function renderQualityReport(report: QualityReport): Page {
         element(
           'div',
           { class: 'beside whole' },
-          followUpTable(outcomes.followUp),
+          followUpTable(outcomes),
           recurrenceFigure(outcomes),
         ),
       ]),

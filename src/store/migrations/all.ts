@@ -11,6 +11,7 @@ import { outcomeFacts } from './0009-outcome-facts.js';
 import { feeds } from './0010-feeds.js';
 import { inventedCases } from './0011-invented-cases.js';
 import { appointmentsSeen } from './0012-appointments-seen.js';
+import { countedFacts } from './0013-counted-facts.js';
 
 /** In the order of their names. Append only: what has run somewhere is never edited again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -26,6 +27,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0010-feeds': feeds,
   '0011-invented-cases': inventedCases,
   '0012-appointments-seen': appointmentsSeen,
+  '0013-counted-facts': countedFacts,
 };
 
 /** Reads no disk: the migrations are part of the program. */

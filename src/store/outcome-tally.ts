@@ -1,0 +1,98 @@
+import { invariant } from '../kernel/index.js';
+import type {
+  FirstCheckCount,
+  QuantityId,
+  StratumValues,
+  Tally,
+  ToldApart,
+  WatchedFor,
+} from '../outcomes/index.js';
+import { createCells, numberAt, stratumOf } from './outcome-cells.js';
+import { checkIn, TALLIED } from './outcome-statements.js';
+
+type Row = readonly unknown[];
+
+/** The rows of `tallyStatement` as what they tell. */
+export function toTally(rows: readonly Row[], by: ToldApart): Tally {
+  const cells = createCells(by.cells, false);
+  const values = createValues(by);
+  const checks = new Map<FirstCheckCount['check'], number>();
+  const openUntil: FirstCheckCount[] = [];
+  const watched: WatchedFor[] = [];
+  const told = 1 + by.cells.length;
+  for (const row of rows) {
+    const sort = sortOf(row);
+    const cases = numberAt(row, row.length - 1);
+    const value = row[told + TALLIED.indexOf(sort)];
+    switch (sort) {
+      case 'words': {
+        const words = numberAt(row, told + TALLIED.indexOf(sort));
+        cells.add(row, 1, words, cases);
+        const check = checkIn(words);
+        checks.set(check, (checks.get(check) ?? 0) + cases);
+        break;
+      }
+      case 'watched':
+        watched.push(...watchedIn(row[row.length - 2], value, cases));
+        break;
+      case 'openUntil':
+        if (typeof value === 'string') openUntil.push({ check: 'open', openUntil: value, cases });
+        break;
+      default:
+        if (typeof value === 'number') values.add(row, sort, value, cases);
+    }
+  }
+  return {
+    ...{ cells: cells.cells(), values: values.all(), watched },
+    firstChecks: firstChecksOf(checks, openUntil),
+  };
+}
+
+/** A column that is told apart has no bit in `grouping`; the last column has the lowest one. */
+function sortOf(row: Row): (typeof TALLIED)[number] {
+  const bits = 2 ** TALLIED.length - 1 - numberAt(row, 0);
+  const sort = TALLIED[TALLIED.length - 1 - Math.log2(bits)];
+  invariant(sort !== undefined, 'a row of a tally is of one sort');
+  return sort;
+}
+
+/** A check before the resection, which no record should tell, watches nothing. */
+function watchedIn(recurred: unknown, seen: unknown, lesions: number): readonly WatchedFor[] {
+  const days = recurred ?? seen;
+  if (typeof days !== 'number' || days < 0) return [];
+  return [{ days, recurred: recurred !== null, lesions }];
+}
+
+/** Those that are open are told by their days; what is left has none. */
+function firstChecksOf(
+  checks: ReadonlyMap<FirstCheckCount['check'], number>,
+  openUntil: readonly FirstCheckCount[],
+): readonly FirstCheckCount[] {
+  const dated = openUntil.reduce((sum, { cases }) => sum + cases, 0);
+  const others = [...checks].map(([check, cases]) => ({
+    ...{ check, openUntil: null, cases: check === 'open' ? cases - dated : cases },
+  }));
+  return [...others, ...openUntil].filter(({ cases }) => cases > 0);
+}
+
+type Values = { readonly [Id in QuantityId]: { value: number; count: number }[] };
+
+function createValues(by: ToldApart) {
+  const strata = new Map<string, StratumValues & { readonly values: Values }>();
+  const places = by.values.map((each) => 1 + by.cells.indexOf(each));
+  return {
+    add: (row: Row, id: QuantityId, value: number, count: number): void => {
+      const place = places.map((at) => row[at]);
+      const key = JSON.stringify(place);
+      const stratum = strata.get(key) ?? {
+        stratum: stratumOf(place, by.values, 0),
+        values: none(),
+      };
+      stratum.values[id].push({ value, count });
+      strata.set(key, stratum);
+    },
+    all: (): readonly StratumValues[] => [...strata.values()],
+  };
+}
+
+const none = (): Values => ({ speedCm2PerH: [], sizeMm: [], procedureMin: [], pathologyDays: [] });
