@@ -41,7 +41,7 @@ let hiding: RunningApp;
 
 beforeAll(async () => {
   await loadBatch(database, settingsWith({}), WANTED, { from: 0, to: COUNT }, NOW);
-  open = await runApp({ service: serviceWith({ smallCells: 'show' }) });
+  open = await runApp({ service: serviceWith({ smallCells: 'show', name: 'An invented unit' }) });
   hiding = await runApp({ service: serviceWith({}) });
 }, 120_000);
 afterAll(stopApps);
@@ -403,6 +403,9 @@ describe('what people look at', () => {
     expect(errors).toEqual([]);
     expect(tree.childNodes.length).toBeGreaterThan(0);
     expect(text).not.toMatch(/<script|<link|<img|src=/);
+    expect(text).toContain(
+      `<dd>An invented unit <small>${DEFAULT_UNIT_SETTINGS.identifierBase}</small></dd>`,
+    );
     const { cells } = await reportOf(open);
     const enBloc = cells[0]?.indicators[0];
     expect(enBloc?.kind).toBe('rate');
