@@ -1,12 +1,10 @@
-import {
-  type Benchmark,
-  type Definition,
-  type IndicatorId,
-  type IndicatorResult,
-  type OutcomeReport,
-  organsOf,
-  type ReportCell,
-  speaksOf,
+import type {
+  Benchmark,
+  Definition,
+  IndicatorId,
+  IndicatorResult,
+  OutcomeReport,
+  ReportCell,
 } from '../../outcomes/index.js';
 import { element, type Markup } from '../markup.js';
 import { type RatePoint, type ReferenceLine, rateChart } from '../rate-chart.js';
@@ -103,9 +101,11 @@ export function ratesOver(
   are: 'periods' | 'groups',
 ): Markup {
   const { id, title, good, benchmarks } = definition;
-  const places = cells.map(({ cell }) => ({ ...report.query.filters, ...cell.stratum }));
-  const isDrawn = (benchmark: Benchmark): boolean =>
-    places.every((place) => speaksOf(benchmark, organsOf(place) ?? definition.organs));
+  const organs = cells.map(({ cell }) => {
+    const organ = cell.stratum.organ ?? report.query.filters.organ;
+    return organ === undefined ? definition.organs : [organ];
+  });
+  const isDrawn = (benchmark: Benchmark): boolean => organs.every((each) => isOf(benchmark, each));
   return rateChart({
     id: `${are === 'periods' ? 'over-time' : 'by-group'}-${id.toLowerCase()}`,
     title: are === 'periods' ? `${title} over time` : title,
@@ -132,6 +132,11 @@ function referenceOf({ says, atLeast, atMost, cites }: Benchmark): readonly Refe
   const words = says.includes('%') ? says : `${says}: ${bound}`;
   return [{ value, says: words, source: cites.map(citationText).join('; ') }];
 }
+
+/** Whether a published value speaks of all cases of some organs; undefined: of any organ. */
+const isOf = ({ organs }: Benchmark, counted: readonly string[] | undefined): boolean =>
+  organs === undefined ||
+  (counted?.every((organ) => organs.some((each) => each === organ)) ?? false);
 
 const notDrawn = ({ says, organs }: Benchmark): string =>
   `Of ${organsText(organs)} alone, and not drawn beside other cases: ${says}.`;
