@@ -88,8 +88,8 @@ async function measured(world: World): Promise<readonly string[]> {
   await quiet();
   console.log(`\n${machine()}`);
   console.log(
-    `${CASES} generated cases; rows beyond them are copies under other ids and days. Medians in ms;` +
-      ' the raw SQL has the same settings of its session.',
+    `${CASES} generated cases; rows beyond them are copies under other ids and days, with other sizes,` +
+      ' times and speeds. Medians in ms; the raw SQL has the same settings of its session.',
   );
   const documents = await againstDocuments(world);
   const small = await againstRaw(world, 100_000, 1.5);

@@ -30,7 +30,7 @@ const COUNTED = `select organ, count(*) as cases, ${WORDS.join(', ')},
 const CHECKS = `select case
       when first_check_state = 'done' then
         case when first_check_timing = 'late' then 'late' else 'onTime' end
-      when first_check_state in ('lost', 'ended') then first_check_state
+      when first_check_state in ('lost', 'ended', 'unplanned') then first_check_state
       when first_check_state <> 'open' or first_check_latest_on is null then 'notPlanned'
       when first_check_latest_on >= $1 then 'notYetDue'
       when $1::date - first_check_latest_on::date <= 183 then 'overdue' else 'lost' end as state,
@@ -64,7 +64,7 @@ export async function readRaw(client: pg.ClientBase, asOf: string): Promise<RawA
 /** En bloc resections by organ out of the facts. */
 export const EN_BLOC_OF_FACTS = `select organ, count(*) filter (where en_bloc = 'yes') as yes,
     count(*) filter (where en_bloc = 'no') as no
-  from facts where not withdrawn group by 1 order by 1`;
+  from facts where not withdrawn group by 1 order by organ::text`;
 
 /** The same out of the newest document of each case. */
 export const EN_BLOC_OF_DOCUMENTS = `
