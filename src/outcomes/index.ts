@@ -3,32 +3,30 @@ export { boundsOf, type MissingBounds } from './bounds.js';
 export { MISSING_IN_NO_RATE, NOT_ADJUSTED } from './cautions.js';
 export { NO_CASES } from './cell-results.js';
 export { measuredCells, rollUp, withinAsked } from './cells.js';
-export {
-  type Asked,
-  type CaseInOrder,
-  type CountedCell,
-  type CubeCell,
-  FIRST_CHECKS,
-  type FinestCells,
-  type FirstCheckCount,
-  type FollowUpCounts,
-  type MeasuredCell,
-  type OutcomeCounts,
-  type OutcomeStore,
-  type Quartiles,
-  type Stratum,
-  type StratumValues,
-  type Tally,
-  type ToldApart,
-  type WatchedFor,
-  type WordCounts,
+export type {
+  Asked,
+  CaseInOrder,
+  CountedCell,
+  CubeCell,
+  FinestCells,
+  FirstCheckCount,
+  FollowUpCounts,
+  MeasuredCell,
+  OutcomeCounts,
+  OutcomeStore,
+  Quartiles,
+  Stratum,
+  StratumValues,
+  Tally,
+  ToldApart,
+  WatchedFor,
+  WordCounts,
 } from './counts.js';
 export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
 export { TOO_MANY_CASES } from './hidden-series.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
 export { JUDGED_BY, judgedBy, judgedByOfAll } from './judged-by.js';
 export { type OfOrgans, organsOf, type RanOver, ranOver, speaksOf } from './organs.js';
-export { MEASURED_WHERE } from './quantities.js';
 export type {
   Filters,
   IntervalMethod,
@@ -88,7 +86,6 @@ export {
   type IndicatorWord,
   type IndicatorWords,
   NOT_TOLD,
-  QUANTITY_IDS,
   type QuantityId,
   SIZE_BANDS,
   type SizeBand,

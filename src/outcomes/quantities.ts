@@ -3,7 +3,7 @@ import type { CountedCell, MeasuredCell, Quartiles, StratumValues } from './coun
 import type { IndicatorId, QuantityId } from './words.js';
 
 /** A case is in the denominator of a quantity where this word of it is applicable. */
-export const MEASURED_WHERE: { readonly [Id in QuantityId]: IndicatorId } = {
+const MEASURED_WHERE: { readonly [Id in QuantityId]: IndicatorId } = {
   speedCm2PerH: 'enBloc',
   sizeMm: 'enBloc',
   procedureMin: 'enBloc',

@@ -8,6 +8,8 @@ const LEVEL = 0.95;
 const DAYS_PER_MONTH = 30.4375;
 /** Decimals of a share that is not to give away when each event was. */
 const COARSE_DECIMALS = 2;
+/** More points than a picture can show; a curve with more of them has one a month. */
+const MOST_POINTS = 240;
 
 /**
  * Share of lesions without neoplasia at the scar. A recurrence is dated to the check that found
@@ -28,7 +30,9 @@ export function recurrenceCurve(
   );
   if (lesions === 0) return undefined;
   const points = toPoints(steps, lesions);
-  if (smallCells === 'show') return curve(points, lesions, false);
+  if (smallCells === 'show') {
+    return curve(points.length > MOST_POINTS ? byMonth(points) : points, lesions, false);
+  }
   return lesions < threshold ? undefined : curve(coarsened(points, threshold), lesions, true);
 }
 
@@ -48,6 +52,22 @@ function toPoints(steps: readonly SurvivalStep[], lesions: number): readonly Sur
     return { months: time / DAYS_PER_MONTH, atRisk, events, censored, survival, ...last };
   });
   return points[0]?.months === 0 ? points : [start, ...points];
+}
+
+/** Joins the points of each month: what is left after it is exact, and falls at its last point. */
+function byMonth(points: readonly SurvivalPoint[]): readonly SurvivalPoint[] {
+  const joined = new Map<number, SurvivalPoint>();
+  for (const point of points) {
+    const month = Math.ceil(point.months);
+    const before = joined.get(month) ?? { ...point, events: 0, censored: 0 };
+    joined.set(month, {
+      ...point,
+      atRisk: before.atRisk,
+      events: before.events + point.events,
+      censored: before.censored + point.censored,
+    });
+  }
+  return [...joined.values()];
 }
 
 /** Joins points until each holds enough events, and ends where few are left. */

@@ -86,7 +86,7 @@ export interface SurvivalCurve {
   readonly lesions: number;
   readonly events: number;
   readonly level: number;
-  /** By time; the first is month 0. */
+  /** By time; the first is month 0. More than 240 are joined to one a month. */
   readonly points: readonly SurvivalPoint[];
   /** Points were joined or cut so that no small count shows. */
   readonly isCoarsened: boolean;

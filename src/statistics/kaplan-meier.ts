@@ -51,14 +51,11 @@ export function kaplanMeier(watched: readonly Watched[], level: number): readonl
   );
   invariant(sound, 'times are 0 or more, and counts are whole and above 0');
   const z = normalQuantile((1 + level) / 2);
-  const times = [...new Set(watched.map(({ time }) => time))].sort((a, b) => a - b);
+  const times = [...countsByTime(watched)].sort(([a], [b]) => a - b);
   let atRisk = total(watched);
   let survival = 1;
   let variance = 0;
-  return times.map((time) => {
-    const here = watched.filter((each) => each.time === time);
-    const events = total(here.filter(({ event }) => event));
-    const censored = total(here) - events;
+  return times.map(([time, { events, censored }]) => {
     if (events > 0) {
       survival *= (atRisk - events) / atRisk;
       variance += events / (atRisk * (atRisk - events));
@@ -67,6 +64,19 @@ export function kaplanMeier(watched: readonly Watched[], level: number): readonl
     atRisk -= events + censored;
     return step;
   });
+}
+
+/** In one pass: the times may be as many as days. */
+function countsByTime(
+  watched: readonly Watched[],
+): ReadonlyMap<number, { readonly events: number; readonly censored: number }> {
+  const counts = new Map<number, { events: number; censored: number }>();
+  for (const { time, event, count } of watched) {
+    const at = counts.get(time) ?? { events: 0, censored: 0 };
+    at[event ? 'events' : 'censored'] += count;
+    counts.set(time, at);
+  }
+  return counts;
 }
 
 const total = (watched: readonly Watched[]): number =>

@@ -1,15 +1,12 @@
 import { invariant } from '../kernel/index.js';
-import {
-  type CubeCell,
-  type Dimension,
-  INDICATOR_IDS,
-  type IndicatorId,
-  type IndicatorWord,
-  NO_CASES,
-  NOT_TOLD,
-  type Stratum,
+import type {
+  CubeCell,
+  Dimension,
+  IndicatorId,
+  IndicatorWord,
+  Stratum,
 } from '../outcomes/index.js';
-import { wordsIn } from './outcome-statements.js';
+import { NOT_TOLD, wordsIn } from './outcome-statements.js';
 
 /** Cases of one cell by their words; the number of words is read in one go for all that share it. */
 interface Sum {
@@ -47,17 +44,21 @@ const toCell = ({ stratum, year, cases, byWords }: Sum): CubeCell => ({
 });
 
 function countsOf(byWords: ReadonlyMap<number, number>): CubeCell['indicators'] {
-  const counts: { [Id in IndicatorId]: { [Word in IndicatorWord]: number } } = {
-    ...NO_CASES.indicators,
+  const counts: { readonly [Id in IndicatorId]: { [Word in IndicatorWord]: number } } = {
+    ...{ enBloc: none(), r0: none(), curative: none() },
+    ...{ intraproceduralPerforation: none(), delayedPerforation: none() },
+    ...{ bleeding28d: none(), bleeding6h30d: none(), bleeding30dCsdb: none() },
+    ...{ stricture: none(), conversionToSurgery: none(), death30d: none() },
+    ...{ readmission30d: none(), adverseEvent30d: none(), residualOrRecurrence: none() },
   };
-  for (const id of INDICATOR_IDS) counts[id] = { ...counts[id] };
   for (const [number, cases] of byWords) {
     for (const [id, word] of wordsIn(number)) counts[id][word] += cases;
   }
   return counts;
 }
 
-/** A fact that is open has a word of its own. */
+const none = () => ({ yes: 0, no: 0, missing: 0, 'window-open': 0, 'not-applicable': 0 });
+
 export const stratumOf = (
   row: readonly unknown[],
   by: readonly Dimension[],
@@ -65,8 +66,7 @@ export const stratumOf = (
 ): Stratum =>
   Object.fromEntries(by.map((dimension, i) => [dimension, String(row[from + i] ?? NOT_TOLD)]));
 
-export function numberAt(row: readonly unknown[], at: number): number {
-  const value = row[at];
+export function numberOf(value: unknown): number {
   invariant(typeof value === 'number', 'the database counts in numbers');
   return value;
 }

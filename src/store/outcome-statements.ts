@@ -1,15 +1,12 @@
 import { invariant } from '../kernel/index.js';
-import {
-  type Asked,
-  type Dimension,
-  FIRST_CHECKS,
-  type FirstCheckCount,
-  type IndicatorId,
-  type IndicatorWord,
-  MEASURED_WHERE,
-  QUANTITY_IDS,
-  type QuantityId,
-  type ToldApart,
+import type {
+  Asked,
+  Dimension,
+  FirstCheckCount,
+  IndicatorId,
+  IndicatorWord,
+  QuantityId,
+  ToldApart,
 } from '../outcomes/index.js';
 
 /** A statement with its values, ready for the driver. */
@@ -18,16 +15,18 @@ export interface Statement {
   readonly values: readonly string[];
 }
 
-/** How each dimension reads in the facts; a fact that is open has a word of its own. */
-const DIMENSION_SQL: { readonly [D in Dimension]: string } = {
+const DIMENSION_COLUMNS: { readonly [D in Dimension]: string } = {
   organ: 'organ',
   ruleSet: 'curability_rule',
   sizeBand: 'size_band',
-  fibrosis: "coalesce(fibrosis, 'not-told')",
-  technique: "coalesce(technique, 'not-told')",
+  fibrosis: 'fibrosis',
+  technique: 'technique',
   operator: 'operator',
   traineeBand: 'trainee_band',
 };
+/** A case may leave these open: null in its facts, a word of its own in an answer. */
+const OPEN_DIMENSIONS: readonly Dimension[] = ['fibrosis', 'technique'];
+export const NOT_TOLD = 'not-told';
 
 /** The number `words` of a case holds a digit for each, the last digit first. */
 const WORD_DIGITS: readonly IndicatorId[] = [
@@ -41,6 +40,12 @@ const DIGIT_WORDS: readonly IndicatorWord[] = [
   ...(['not-applicable', 'yes', 'no', 'missing', 'window-open'] as const),
 ];
 
+/** And what the digit of the first check says, from 1 on. */
+const CHECK_STATES: readonly FirstCheckCount['check'][] = [
+  ...(['done', 'late', 'open', 'provisional'] as const),
+  ...(['lost', 'ended', 'not-planned', 'unplanned'] as const),
+];
+
 /** The words of a case out of its number. */
 export const wordsIn = (number: number): readonly (readonly [IndicatorId, IndicatorWord])[] =>
   WORD_DIGITS.map((id, place) => {
@@ -51,23 +56,24 @@ export const wordsIn = (number: number): readonly (readonly [IndicatorId, Indica
 
 /** Where the first check stands: the digit after those of the words. */
 export function checkIn(number: number): FirstCheckCount['check'] {
-  const check = FIRST_CHECKS[digitOf(number, WORD_DIGITS.length) - 1];
+  const check = CHECK_STATES[digitOf(number, WORD_DIGITS.length) - 1];
   invariant(check !== undefined, 'every digit of the first check is one of a state');
   return check;
 }
 
 const digitOf = (number: number, place: number): number => Math.floor(number / 10 ** place) % 10;
 
-const QUANTITY_COLUMNS: { readonly [Id in QuantityId]: string } = {
-  speedCm2PerH: 'speed_cm2_per_h',
-  sizeMm: 'lesion_long_axis_mm',
-  procedureMin: 'procedure_min',
-  pathologyDays: 'pathology_days',
-};
+/** Columns of the values of the cases in the denominator of each. */
+const QUANTITIES = {
+  speedCm2PerH: 'measured_speed',
+  sizeMm: 'measured_size',
+  procedureMin: 'measured_min',
+  pathologyDays: 'measured_pathology_days',
+} as const satisfies { readonly [Id in QuantityId]: string };
 
 /** Columns: the dimensions, the year where it is told apart, the words, and cases. */
 export function cellsStatement(asked: Asked, by: readonly Dimension[], byYear: boolean): Statement {
-  const groups = [...by.map((each) => DIMENSION_SQL[each]), ...(byYear ? [YEAR] : []), 'words'];
+  const groups = [...by.map((each) => DIMENSION_COLUMNS[each]), ...(byYear ? [YEAR] : []), 'words'];
   const { where, values } = conditionOf(asked);
   return {
     text: `select ${groups.join(', ')}, count(*) from facts where ${where}
@@ -79,44 +85,46 @@ export function cellsStatement(asked: Asked, by: readonly Dimension[], byYear: b
 const YEAR = 'substr(resected_on, 1, 4)';
 
 /** What a row of `tallyStatement` is about, in the order of the bits of its first column. */
-export const TALLIED = [...QUANTITY_IDS, 'words', 'watched', 'openUntil'] as const;
+export const TALLIED = [
+  ...(['speedCm2PerH', 'sizeMm', 'procedureMin', 'pathologyDays'] as const),
+  ...(['words', 'watched', 'openUntil'] as const),
+] as const;
+const TALLIED_COLUMNS: { readonly [T in (typeof TALLIED)[number]]: string } = {
+  ...QUANTITIES,
+  ...{ words: 'words', watched: 'seen_days', openUntil: 'check_open_until' },
+};
 
 /**
  * Columns: which sort of row it is, as the bit of its place in `TALLIED`; the dimensions of the
- * cells; what is told apart in this sort of row, in the order of `TALLIED`; and cases. All sorts
- * come out of one reading
+ * cells; the value of a quantity or the days until the scar was last seen; the words; the days
+ * until neoplasia was found; the day until which a check is open; and cases. All sorts come out of
+ * one reading
  * (https://www.postgresql.org/docs/18/queries-table-expressions.html#QUERIES-GROUPING-SETS).
  */
 export function tallyStatement(asked: Asked, by: ToldApart): Statement {
-  const dimensions = by.cells.map((each, i) => `${DIMENSION_SQL[each]} as d${i}`);
-  const quantities = QUANTITY_IDS.map((id) => {
-    const place = WORD_DIGITS.indexOf(MEASURED_WHERE[id]);
-    const isMeasured = `words / ${10 ** place} % 10 <> 0`;
-    return `case when ${isMeasured} then ${QUANTITY_COLUMNS[id]} end as ${named(id)}`;
-  });
+  const dimensions = by.cells.map((each, i) => `${DIMENSION_COLUMNS[each]} as d${i}`);
+  const quantities = Object.values(QUANTITIES);
   const ofCells = by.cells.map((_, i) => `d${i}`);
   const ofValues = by.values.map((each) => `d${by.cells.indexOf(each)}`);
   const sets = [
-    ...QUANTITY_IDS.map((id) => [...ofValues, named(id)]),
+    ...quantities.map((quantity) => [...ofValues, quantity]),
     [...ofCells, 'words'],
     ['recurred_days', 'seen_days'],
     ['check_open_until'],
   ];
-  const told = [...QUANTITY_IDS.map(named), 'words', 'seen_days', 'check_open_until'];
-  const columns = [`grouping(${told.join(', ')})`, ...ofCells, ...told, 'recurred_days'];
+  const told = TALLIED.map((sort) => TALLIED_COLUMNS[sort]);
+  // What a sort of row is not told apart by is null in it.
+  const value = `coalesce(${quantities.join(', ')}, seen_days)`;
+  const columns = [value, 'words', 'recurred_days', 'check_open_until', 'count(*)'];
   const { where, values } = conditionOf(asked);
   return {
-    text: `select ${columns.join(', ')}, count(*)
-      from (select ${[...dimensions, ...quantities].join(', ')},
-          words, recurred_days, seen_days, check_open_until
+    text: `select grouping(${told.join(', ')}), ${[...ofCells, ...columns].join(', ')}
+      from (select ${[...dimensions, ...told, 'recurred_days'].join(', ')}
         from facts where ${where}) as asked
       group by grouping sets (${sets.map((set) => `(${set.join(', ')})`).join(', ')})`,
     values,
   };
 }
-
-/** A name of the statement for a quantity. */
-const named = (id: QuantityId): string => `q_${QUANTITY_COLUMNS[id]}`;
 
 /** The last value is the limit. */
 export function inOrderStatement(asked: Asked, limit: number): Statement {
@@ -145,8 +153,11 @@ export function conditionOf({ filters, from, to }: Asked): {
   };
   add('resected_on >=', from);
   add('resected_on <=', to);
-  for (const dimension of Object.keys(DIMENSION_SQL) as readonly Dimension[]) {
-    add(`${DIMENSION_SQL[dimension]} =`, filters[dimension]);
+  for (const dimension of Object.keys(DIMENSION_COLUMNS) as readonly Dimension[]) {
+    const column = DIMENSION_COLUMNS[dimension];
+    const isOpen = OPEN_DIMENSIONS.includes(dimension) && filters[dimension] === NOT_TOLD;
+    if (isOpen) terms.push(`${column} is null`);
+    else add(`${column} =`, filters[dimension]);
   }
   return { where: terms.join(' and '), values };
 }

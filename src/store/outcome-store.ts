@@ -2,7 +2,7 @@ import type pg from 'pg';
 import type { CaseInOrder, IndicatorWord, OutcomeCounts, OutcomeStore } from '../outcomes/index.js';
 import type { Database } from './database.js';
 import { sorting } from './faults.js';
-import { createCells, numberAt } from './outcome-cells.js';
+import { createCells, numberOf } from './outcome-cells.js';
 import { createSlots, type Slots } from './outcome-slots.js';
 import {
   cellsStatement,
@@ -73,7 +73,7 @@ function countsOver(client: pg.PoolClient): OutcomeCounts {
     cells: async (asked, by, byYear) => {
       const cells = createCells(by, byYear);
       for (const row of await rows(cellsStatement(asked, by, byYear))) {
-        cells.add(row, 0, numberAt(row, row.length - 2), numberAt(row, row.length - 1));
+        cells.add(row, 0, numberOf(row[row.length - 2]), numberOf(row[row.length - 1]));
       }
       return cells.cells();
     },

@@ -7,7 +7,7 @@ import type {
   ToldApart,
   WatchedFor,
 } from '../outcomes/index.js';
-import { createCells, numberAt, stratumOf } from './outcome-cells.js';
+import { createCells, numberOf, stratumOf } from './outcome-cells.js';
 import { checkIn, TALLIED } from './outcome-statements.js';
 
 type Row = readonly unknown[];
@@ -19,24 +19,23 @@ export function toTally(rows: readonly Row[], by: ToldApart): Tally {
   const checks = new Map<FirstCheckCount['check'], number>();
   const openUntil: FirstCheckCount[] = [];
   const watched: WatchedFor[] = [];
-  const told = 1 + by.cells.length;
   for (const row of rows) {
+    const [value, words, recurred, until] = row.slice(1 + by.cells.length);
+    const cases = numberOf(row[row.length - 1]);
     const sort = sortOf(row);
-    const cases = numberAt(row, row.length - 1);
-    const value = row[told + TALLIED.indexOf(sort)];
     switch (sort) {
       case 'words': {
-        const words = numberAt(row, told + TALLIED.indexOf(sort));
-        cells.add(row, 1, words, cases);
-        const check = checkIn(words);
+        const number = numberOf(words);
+        cells.add(row, 1, number, cases);
+        const check = checkIn(number);
         checks.set(check, (checks.get(check) ?? 0) + cases);
         break;
       }
       case 'watched':
-        watched.push(...watchedIn(row[row.length - 2], value, cases));
+        watched.push(...watchedIn(recurred, value, cases));
         break;
       case 'openUntil':
-        if (typeof value === 'string') openUntil.push({ check: 'open', openUntil: value, cases });
+        if (typeof until === 'string') openUntil.push({ check: 'open', openUntil: until, cases });
         break;
       default:
         if (typeof value === 'number') values.add(row, sort, value, cases);
@@ -49,9 +48,12 @@ export function toTally(rows: readonly Row[], by: ToldApart): Tally {
 }
 
 /** A column that is told apart has no bit in `grouping`; the last column has the lowest one. */
+const SORTS = new Map(
+  TALLIED.map((sort, place) => [2 ** TALLIED.length - 1 - 2 ** (TALLIED.length - 1 - place), sort]),
+);
+
 function sortOf(row: Row): (typeof TALLIED)[number] {
-  const bits = 2 ** TALLIED.length - 1 - numberAt(row, 0);
-  const sort = TALLIED[TALLIED.length - 1 - Math.log2(bits)];
+  const sort = SORTS.get(numberOf(row[0]));
   invariant(sort !== undefined, 'a row of a tally is of one sort');
   return sort;
 }

@@ -90,7 +90,7 @@ describe('an export that is read by another program', () => {
     const speed = cells[0]?.quantities.find(({ id }) => id === 'speedCm2PerH');
     const begun = rows.filter((row) => row['en_bloc'] !== 'not-applicable');
     const values = begun.flatMap(({ speed_cm2_per_h: text }) =>
-      text === undefined || text === '' ? [] : [Number(text)],
+      text === undefined || text === '' ? [] : [Number(Number(text).toFixed(1))],
     );
     const sorted = values.toSorted((a, b) => a - b);
     const middle = (sorted.length - 1) / 2;

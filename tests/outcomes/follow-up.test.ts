@@ -92,6 +92,37 @@ describe('the curve of recurrence where small counts are hidden', () => {
     expect(curveOf(even, HIDE)?.points.map(({ events }) => events)).toEqual([0, 5, 5, 5]);
   });
 
+  it('has one point a month where days are very many, as exact after each month', () => {
+    const many = Array.from({ length: 1500 }, (_, i) => ({
+      ...{ days: 30 + ((i * 7919) % 1400), recurred: i % 9 === 0, lesions: 1 + (i % 3) },
+    }));
+    const points = curveOf(many, SHOW)?.points ?? [];
+    const months = points.map((point) => Math.ceil(point.months));
+    expect(months).toEqual([...new Set(months)]);
+    expect(months.length).toBeGreaterThan(40);
+    const watchedFor = (days: number) =>
+      many.filter((each) => each.days >= days).reduce((sum, { lesions }) => sum + lesions, 0);
+    for (const { months: at, atRisk, survival } of points.slice(1)) {
+      // Kaplan and Meier: the product, over the days with events, of the share that goes on.
+      const share = [...new Set(many.filter(({ recurred }) => recurred).map(({ days }) => days))]
+        .filter((days) => days / 30.4375 <= at + 1e-9)
+        .map((days) => {
+          const events = many.filter((each) => each.recurred && each.days === days);
+          return 1 - events.reduce((sum, { lesions }) => sum + lesions, 0) / watchedFor(days);
+        })
+        .reduce((product, each) => product * each, 1);
+      expect(survival).toBeCloseTo(share, 9);
+      expect(atRisk).toBe(watchedFor((Math.ceil(at) - 1) * 30.4375 + 1e-6));
+    }
+  });
+
+  it('has a point a day where they are not', () => {
+    const some = Array.from({ length: 200 }, (_, i) => ({
+      ...{ days: 30 + i, recurred: i % 9 === 0, lesions: 1 },
+    }));
+    expect(curveOf(some, SHOW)?.points.length).toBe(201);
+  });
+
   it('would show single events otherwise', () => {
     const events = curveOf(REMISSION, SHOW)?.points.map((point) => point.events) ?? [];
     expect(events).toContain(1);

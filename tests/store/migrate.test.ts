@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { NOT_TOLD, OUTCOME_FILTERS } from '../../src/contract/index.js';
 import { StoreUnavailable } from '../../src/kernel/index.js';
 import { FACT_COLUMNS } from '../../src/store/fact-columns.js';
 import { openDatabase, StoreRefused } from '../../src/store/index.js';
@@ -75,6 +76,29 @@ describe('the schema', () => {
        order by ordinal_position`,
     );
     expect(rows).toEqual(Object.values(FACT_COLUMNS));
+  });
+
+  it('has the words of the contract as its types, and one for what was never computed', async () => {
+    const database = await once.open();
+    const { rows } = await database.pool.query(
+      'select t.typname as type, e.enumlabel as word from pg_enum e join pg_type t on t.oid = e.enumtypid',
+    );
+    const found = rows
+      .filter(({ word }) => word !== 'not computed')
+      .map(({ type, word }) => `${type} ${word}`);
+    const { organ, sizeBand, traineeBand, fibrosis, technique } = OUTCOME_FILTERS;
+    const isTold = (word: string) => word !== NOT_TOLD;
+    const lists: readonly (readonly [string, readonly string[]])[] = [
+      ['organ', organ],
+      ['size_band', sizeBand],
+      ['trainee_band', traineeBand],
+      // Open facts are null.
+      ['fibrosis', fibrosis.filter(isTold)],
+      ['technique', technique.filter(isTold)],
+    ];
+    expect(new Set(found)).toEqual(
+      new Set(lists.flatMap(([type, words]) => words.map((word) => `${type} ${word}`))),
+    );
   });
 
   it('holds no jsonb, which keeps JSON otherwise than it came', async () => {

@@ -34,7 +34,7 @@ export function state(caseId: string, number = 1, version = `{"state":${number}}
       traineePercent: null,
       scopeInAt: '2026-03-02T08:00:00+01:00',
       resectionOutcome: 'complete',
-      technique: 'conventional',
+      technique: 'esd',
       pieces: 1,
       endoscopicallyComplete: true,
       lesionLongAxisMm: 22.5,

@@ -53,12 +53,15 @@ function quantitiesOf(rows: readonly Facts[]): StratumValues['values'] {
   const begun = rows.filter(({ enBloc }) => enBloc !== 'not-applicable');
   const examined = rows.filter(({ r0 }) => r0 !== 'not-applicable');
   return {
-    speedCm2PerH: valuesOf(begun.map(({ speedCm2PerH }) => speedCm2PerH)),
+    speedCm2PerH: valuesOf(begun.map(({ speedCm2PerH }) => toTenths(speedCm2PerH))),
     sizeMm: valuesOf(begun.map(({ lesionLongAxisMm }) => lesionLongAxisMm)),
     procedureMin: valuesOf(begun.map(({ procedureMin }) => procedureMin)),
     pathologyDays: valuesOf(examined.map(({ pathologyDays }) => pathologyDays)),
   };
 }
+
+const toTenths = (value: number | null): number | null =>
+  value === null ? null : Math.round(value * 10) / 10;
 
 const hasValues = ({ values }: StratumValues): boolean =>
   Object.values(values).some((each) => each.length > 0);

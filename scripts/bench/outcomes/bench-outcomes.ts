@@ -165,8 +165,8 @@ function sameAnswer(report: OutcomeReport, raw: Awaited<ReturnType<typeof readRa
     }
     const [speed] = cell.quantities;
     if (speed?.kind !== 'quartiles') continue;
-    same(speed.n, Number(row?.['speed_cm2_per_h_n']));
-    const values: unknown = row?.['speed_cm2_per_h'];
+    same(speed.n, Number(row?.['speed_n']));
+    const values: unknown = row?.['speed'];
     const rounded = Array.isArray(values) ? values.map((value) => Number(value).toFixed(5)) : [];
     same(
       [speed.q1, speed.median, speed.q3].map((value) => value.toFixed(5)),

@@ -22,9 +22,10 @@ const quartiles = (column: string, of: string): string =>
   count(*) filter (where ${of} <> 'not-applicable' and ${column} is null) as ${column}_missing`;
 
 const COUNTED = `select organ, count(*) as cases, ${WORDS.join(', ')},
-    ${quartiles('speed_cm2_per_h', 'en_bloc')}, ${quartiles('lesion_long_axis_mm', 'en_bloc')},
+    ${quartiles('speed', 'en_bloc')}, ${quartiles('lesion_long_axis_mm', 'en_bloc')},
     ${quartiles('procedure_min', 'en_bloc')}, ${quartiles('pathology_days', 'r0')}
-  from facts where not withdrawn group by grouping sets ((organ), ()) order by organ nulls first`;
+  from (select *, round(speed_cm2_per_h::numeric, 1)::float8 as speed from facts) as facts
+  where not withdrawn group by grouping sets ((organ), ()) order by organ nulls first`;
 
 /** 183 days after its window, a check is lost. */
 const CHECKS = `select case

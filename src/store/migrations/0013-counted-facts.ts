@@ -22,6 +22,22 @@ const dayOf = (column: string): string =>
 const daysUntil = (column: string): string =>
   `case when resected_on > '' then ${dayOf(column)} - ${dayOf('resected_on')} end`;
 
+/** A value of the cases that are in its denominator. */
+const measured = (value: string, word: string): string =>
+  `double precision generated always as (
+    case when ${word} <> 'not-applicable' then ${value} end) stored`;
+/** Finer values would be as many as cases, and counting them as slow as sorting. */
+const SPEED = 'round(speed_cm2_per_h::numeric, 1)::double precision';
+
+/** Lists of the contract as types: short to hold, quick to tell apart. Columns by their type. */
+const TYPES: Readonly<Record<string, readonly string[]>> = {
+  organ: ['oesophagus', 'stomach', 'duodenum', 'colon', 'rectum'],
+  size_band: ['under-20-mm', '20-to-29-mm', '30-to-49-mm', '50-mm-and-more', 'not computed'],
+  trainee_band: ['none', 'less-than-half', 'half-and-more', 'all', 'not-told', 'not computed'],
+  fibrosis: ['F0', 'F1', 'F2'],
+  technique: ['esd', 'hybrid-esd'],
+};
+
 /**
  * What is counted, in a form that is read fast: every word of a case as one digit of one number,
  * and an index that holds all that a question about outcomes reads. The database keeps these
@@ -29,12 +45,25 @@ const daysUntil = (column: string): string =>
  */
 export const countedFacts: Migration = {
   up: async (db: Kysely<unknown>) => {
-    await sql`create type organ as enum
-      ('oesophagus', 'stomach', 'duodenum', 'colon', 'rectum')`.execute(db);
+    await sql`alter table facts
+      alter column size_band drop default, alter column trainee_band drop default`.execute(db);
+    for (const [name, words] of Object.entries(TYPES)) {
+      const labels = words.map((word) => `'${word}'`).join(', ');
+      await sql.raw(`create type ${name} as enum (${labels})`).execute(db);
+      await sql
+        .raw(`alter table facts alter column ${name} type ${name} using ${name}::${name}`)
+        .execute(db);
+    }
+    await sql`alter table facts
+      alter column size_band set default 'not computed',
+      alter column trainee_band set default 'not computed'`.execute(db);
     await sql
       .raw(`alter table facts
-        alter column organ type organ using organ::organ,
         add column words bigint not null generated always as (${WORDS}) stored,
+        add column measured_speed ${measured(SPEED, 'en_bloc')},
+        add column measured_size ${measured('lesion_long_axis_mm', 'en_bloc')},
+        add column measured_min ${measured('procedure_min', 'en_bloc')},
+        add column measured_pathology_days ${measured('pathology_days', 'r0')},
         add column recurred_days integer
           generated always as (${daysUntil('recurrence_on')}) stored,
         add column seen_days integer generated always as (
@@ -45,9 +74,9 @@ export const countedFacts: Migration = {
     await sql`drop index facts_resected_on`.execute(db);
     await sql`
       create index facts_counted on facts (resected_on) include (
-        organ, words, speed_cm2_per_h, lesion_long_axis_mm, procedure_min, pathology_days,
-        recurred_days, seen_days, check_open_until,
-        curability_rule, size_band, fibrosis, technique, trainee_band, operator)
+        organ, size_band, trainee_band, fibrosis, technique, words,
+        measured_speed, measured_size, measured_min, measured_pathology_days,
+        recurred_days, seen_days, check_open_until, curability_rule, operator)
       where not withdrawn and resected_on > ''`.execute(db);
   },
 };
