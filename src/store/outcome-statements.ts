@@ -84,6 +84,8 @@ export function cellsStatement(asked: Asked, by: readonly Dimension[], byYear: b
 
 const YEAR = 'substr(resected_on, 1, 4)';
 
+const UNTIL = "to_char(check_open_until, 'YYYY-MM-DD')";
+
 /** What a row of `tallyStatement` is about, in the order of the bits of its first column. */
 export const TALLIED = [
   ...(['speedCm2PerH', 'sizeMm', 'procedureMin', 'pathologyDays'] as const),
@@ -91,14 +93,13 @@ export const TALLIED = [
 ] as const;
 const TALLIED_COLUMNS: { readonly [T in (typeof TALLIED)[number]]: string } = {
   ...QUANTITIES,
-  ...{ words: 'words', watched: 'seen_days', openUntil: 'check_open_until' },
+  ...{ words: 'words', watched: 'watched', openUntil: 'check_open_until' },
 };
 
 /**
  * Columns: which sort of row it is, as the bit of its place in `TALLIED`; the dimensions of the
- * cells; the value of a quantity or the days until the scar was last seen; the words; the days
- * until neoplasia was found; the day until which a check is open; and cases. All sorts come out of
- * one reading
+ * cells; the value of a quantity or the number `watched`; the words; the day until which a check
+ * is open; and cases. All sorts come out of one reading
  * (https://www.postgresql.org/docs/18/queries-table-expressions.html#QUERIES-GROUPING-SETS).
  */
 export function tallyStatement(asked: Asked, by: ToldApart): Statement {
@@ -109,17 +110,17 @@ export function tallyStatement(asked: Asked, by: ToldApart): Statement {
   const sets = [
     ...quantities.map((quantity) => [...ofValues, quantity]),
     [...ofCells, 'words'],
-    ['recurred_days', 'seen_days'],
+    ['watched'],
     ['check_open_until'],
   ];
   const told = TALLIED.map((sort) => TALLIED_COLUMNS[sort]);
   // What a sort of row is not told apart by is null in it.
-  const value = `coalesce(${quantities.join(', ')}, seen_days)`;
-  const columns = [value, 'words', 'recurred_days', 'check_open_until', 'count(*)'];
+  const value = `coalesce(${quantities.join(', ')}, watched)`;
+  const columns = [value, 'words', UNTIL, 'count(*)'];
   const { where, values } = conditionOf(asked);
   return {
     text: `select grouping(${told.join(', ')}), ${[...ofCells, ...columns].join(', ')}
-      from (select ${[...dimensions, ...told, 'recurred_days'].join(', ')}
+      from (select ${[...dimensions, ...told].join(', ')}
         from facts where ${where}) as asked
       group by grouping sets (${sets.map((set) => `(${set.join(', ')})`).join(', ')})`,
     values,

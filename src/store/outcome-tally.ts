@@ -20,7 +20,7 @@ export function toTally(rows: readonly Row[], by: ToldApart): Tally {
   const openUntil: FirstCheckCount[] = [];
   const watched: WatchedFor[] = [];
   for (const row of rows) {
-    const [value, words, recurred, until] = row.slice(1 + by.cells.length);
+    const [value, words, until] = row.slice(1 + by.cells.length);
     const cases = numberOf(row[row.length - 1]);
     const sort = sortOf(row);
     switch (sort) {
@@ -32,7 +32,7 @@ export function toTally(rows: readonly Row[], by: ToldApart): Tally {
         break;
       }
       case 'watched':
-        watched.push(...watchedIn(recurred, value, cases));
+        watched.push(...watchedIn(value, cases));
         break;
       case 'openUntil':
         if (typeof until === 'string') openUntil.push({ check: 'open', openUntil: until, cases });
@@ -58,11 +58,13 @@ function sortOf(row: Row): (typeof TALLIED)[number] {
   return sort;
 }
 
-/** A check before the resection, which no record should tell, watches nothing. */
-function watchedIn(recurred: unknown, seen: unknown, lesions: number): readonly WatchedFor[] {
-  const days = recurred ?? seen;
-  if (typeof days !== 'number' || days < 0) return [];
-  return [{ days, recurred: recurred !== null, lesions }];
+/**
+ * Twice the days, and one more where neoplasia was found. A check before the resection, which no
+ * record should tell, watches nothing.
+ */
+function watchedIn(watched: unknown, lesions: number): readonly WatchedFor[] {
+  if (typeof watched !== 'number' || watched < 0) return [];
+  return [{ days: Math.floor(watched / 2), recurred: watched % 2 === 1, lesions }];
 }
 
 /** Those that are open are told by their days; what is left has none. */

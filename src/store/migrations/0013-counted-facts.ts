@@ -21,6 +21,9 @@ const dayOf = (column: string): string =>
   `make_date(left(${column}, 4)::int, substr(${column}, 6, 2)::int, substr(${column}, 9, 2)::int)`;
 const daysUntil = (column: string): string =>
   `case when resected_on > '' then ${dayOf(column)} - ${dayOf('resected_on')} end`;
+/** Days until neoplasia was found, or until the last look without: twice, and one more if found. */
+const WATCHED = `case when recurrence_on is null then 2 * (${daysUntil('last_check_on')})
+  else 2 * (${daysUntil('recurrence_on')}) + 1 end`;
 
 /** A value of the cases that are in its denominator. */
 const measured = (value: string, word: string): string =>
@@ -64,19 +67,16 @@ export const countedFacts: Migration = {
         add column measured_size ${measured('lesion_long_axis_mm', 'en_bloc')},
         add column measured_min ${measured('procedure_min', 'en_bloc')},
         add column measured_pathology_days ${measured('pathology_days', 'r0')},
-        add column recurred_days integer
-          generated always as (${daysUntil('recurrence_on')}) stored,
-        add column seen_days integer generated always as (
-          case when recurrence_on is null then ${daysUntil('last_check_on')} end) stored,
-        add column check_open_until text collate "C" generated always as (
-          case when first_check_state = 'open' then first_check_latest_on end) stored`)
+        add column watched integer generated always as (${WATCHED}) stored,
+        add column check_open_until date generated always as (
+          case when first_check_state = 'open' then ${dayOf('first_check_latest_on')} end) stored`)
       .execute(db);
     await sql`drop index facts_resected_on`.execute(db);
     await sql`
       create index facts_counted on facts (resected_on) include (
         organ, size_band, trainee_band, fibrosis, technique, words,
         measured_speed, measured_size, measured_min, measured_pathology_days,
-        recurred_days, seen_days, check_open_until, curability_rule, operator)
+        watched, check_open_until, curability_rule, operator)
       where not withdrawn and resected_on > ''`.execute(db);
   },
 };
