@@ -65,6 +65,7 @@ export async function reportOf(
   counts: OutcomeCounts,
 ): Promise<OutcomeReport> {
   const counted = await countedFor(query, policy, counts);
+  await othersTurn();
   if (policy.smallCells === 'show') return toReport(query, policy, counted);
   const hidden = await hiddenStepwise(query, policy, counted.cube);
   return toReport(query, policy, counted, shownBut(hidden, query, counted.cube));
@@ -79,10 +80,13 @@ export async function hiddenStepwise(
   const hidden = new Map<(typeof MEASURES)[number], ReadonlySet<string>>();
   for (const measure of MEASURES) {
     hidden.set(measure, hiddenIn(query, cube, threshold, measure));
-    await new Promise((goOn) => setImmediate(goOn));
+    await othersTurn();
   }
   return hidden;
 }
+
+/** Messages that wait meanwhile come first. */
+const othersTurn = (): Promise<void> => new Promise((goOn) => setImmediate(goOn));
 
 /** Where small counts are hidden, every cell is looked at and what is asked is a part of them. */
 async function countedFor(
@@ -94,6 +98,7 @@ async function countedFor(
   const dimensions = dimensionsOf(query);
   const cells = isHiding ? query.by : [...new Set([...query.by, ...JUDGED_BY])];
   const tally = await counts.tally(query, { cells, values: query.by });
+  await othersTurn();
   const finest = isHiding
     ? await counts.cells(EVERYTHING, dimensions, hasPeriod(query))
     : tally.cells;

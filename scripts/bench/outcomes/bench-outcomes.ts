@@ -32,7 +32,7 @@ const SETTINGS = {
 const ROUNDS = 15;
 const WARM_UP_ROUNDS = 3;
 /** Messages of one block, and blocks of each kind, of the look at pushes. */
-const PUSHES = 60;
+const PUSHES = 120;
 const BLOCKS = 5;
 
 interface World {
