@@ -53,13 +53,14 @@ export function describeOutcomes(report: OutcomeReport): string {
     wrap(
       'Intervals: ',
       `95 %, ${METHODS[query.interval]}. n: events and the others; missing: nobody told; open: the ` +
-        `days are not over. Neither is in n. no to yes: the rate, had all missing been no, or yes.` +
-        smallText(report),
+        `days are not over. Neither is in n.${groups.length === 0 ? BOUNDS : ''}${smallText(report)}`,
     ),
     ...report.cautions.map((caution) => wrap('- ', caution)),
     wrap('- ', CAUTION),
   ].join('\n');
 }
+
+const BOUNDS = ' no to yes: the rate, had all missing been no, or yes.';
 
 const smallText = ({ policy: { smallCells, threshold } }: OutcomeReport): string =>
   smallCells === 'show' ? ` !: events or others are fewer than ${threshold}.` : '';
