@@ -12,7 +12,11 @@ export function describeComparison(comparison: Comparison): string {
     ...(interval === undefined
       ? []
       : [`Intervals: ${trimmedText(100 * interval.level, 1)} %, ${interval.method}`]),
-    ...units.map(({ unit, countedAt }) => `  ${unit}, counted ${countedAt}`),
+    ...units.map(({ unit, title, countedAt }) =>
+      title === unit
+        ? `  ${unit}, counted ${countedAt}`
+        : `  ${title} (${unit}), counted ${countedAt}`,
+    ),
     '',
     ...indicators.flatMap((compared) => [describe(compared), '']),
     wrap('', cautions.join(' ')),
@@ -21,7 +25,7 @@ export function describeComparison(comparison: Comparison): string {
 
 function describe({ definition, units, funnel }: ComparedIndicator): string {
   const { title, good } = definition;
-  const rows = units.map(({ unit, result }) => [
+  const rows = units.map(({ title: unit, result }) => [
     unit,
     ...cells(result),
     positionOf(unit, funnel.points),

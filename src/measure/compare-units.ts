@@ -12,11 +12,18 @@ import {
 import { MEASURE } from './codes.table.js';
 import type { UnitReport } from './unit-report.js';
 
+/** A unit as others read it. */
+export interface ComparedUnit {
+  readonly unit: string;
+  /** Its name, or its identifier where it has none or another unit has the same. */
+  readonly title: string;
+}
+
 /** One indicator over all units. */
 export interface ComparedIndicator {
   readonly definition: Definition;
   /** In the order of the reports. */
-  readonly units: readonly { readonly unit: string; readonly result: IndicatorResult }[];
+  readonly units: readonly (ComparedUnit & { readonly result: IndicatorResult })[];
   /** Around the rate of all units that are shown. */
   readonly funnel: Funnel;
 }
@@ -25,7 +32,7 @@ export interface ComparedIndicator {
 export interface Comparison {
   readonly measure: string;
   readonly period: UnitReport['period'];
-  readonly units: readonly Pick<UnitReport, 'unit' | 'name' | 'countedAt'>[];
+  readonly units: readonly (ComparedUnit & Pick<UnitReport, 'countedAt'>)[];
   /** How all intervals were made; absent: no rate is shown. */
   readonly interval?: Pick<RateInterval, 'method' | 'level'>;
   readonly indicators: readonly ComparedIndicator[];
@@ -70,7 +77,7 @@ export function compareUnits(
     value: {
       measure: first.report.measure,
       period: first.report.period,
-      units: units.map(({ unit, name, countedAt }) => ({ unit, name, countedAt })),
+      units: units.map((each) => ({ ...comparedUnit(each, units), countedAt: each.countedAt })),
       ...(interval === undefined ? {} : { interval }),
       indicators: INDICATORS.map((definition, i) => toCompared(definition, i, units)),
       cautions: COMPARISON_CAUTIONS,
@@ -90,12 +97,19 @@ function toCompared(
   index: number,
   reports: readonly UnitReport[],
 ): ComparedIndicator {
-  const units = reports.flatMap(({ unit, results }) => {
-    const result = results[index];
-    return result === undefined ? [] : [{ unit, result }];
+  const units = reports.flatMap((report) => {
+    const result = report.results[index];
+    return result === undefined ? [] : [{ ...comparedUnit(report, reports), result }];
   });
-  const strata = units.map(({ unit, result }) => ({ stratum: { unit }, indicators: [result] }));
+  const strata = units.map(({ title, result }) => ({
+    ...{ stratum: { unit: title }, indicators: [result] },
+  }));
   return { definition, units, funnel: toFunnel(strata, definition.id) };
+}
+
+function comparedUnit({ unit, name }: UnitReport, all: readonly UnitReport[]): ComparedUnit {
+  const isAlone = all.filter((one) => one.name === name).length === 1;
+  return { unit, title: name !== undefined && isAlone ? name : unit };
 }
 
 /** @param before reports that were given earlier */

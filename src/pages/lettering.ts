@@ -70,7 +70,7 @@ function pieces(word: string, width: number, size: number): readonly string[] {
   const found: string[] = [];
   let piece = '';
   for (const letter of Array.from(word)) {
-    if (piece !== '' && approximateWidth(piece + letter, size) > width) {
+    while (piece !== '' && approximateWidth(piece + letter, size) > width) {
       const cut = piece.lastIndexOf('-') + 1 || piece.length;
       found.push(piece.slice(0, cut));
       piece = piece.slice(cut);

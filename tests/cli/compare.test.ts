@@ -13,8 +13,8 @@ describe('the command compare', () => {
     const { code, out, err } = await compare(...FILES);
     expect([code, err]).toEqual([0, '']);
     expect(out).toMatch(/^Resections from 2021-01-01 to 2025-12-31, by .*\/Measure\/dr-outcomes\|/);
-    expect(out).toMatch(/^https:\/\/vale.example\/dissections +82.9 % +80.3 to 85.2 % /m);
-    expect(out).toMatch(/^https:\/\/shore.example\/dissections +hidden/m);
+    expect(out).toMatch(/^Vale \(invented\) +82.9 % +80.3 to 85.2 % /m);
+    expect(out).toMatch(/^Shore \(invented\) +hidden/m);
     expect(out).toContain('Intervals: 95 %, wilson\n');
     expect(out).toContain('no ranking');
     expect(out.split('\n').every((line) => !line.endsWith(' '))).toBe(true);
@@ -48,8 +48,8 @@ describe('the command compare', () => {
     const { code, out } = await compare(...FILES, '--svg', '--indicator', 'r0');
     expect(code).toBe(0);
     expect(out).toMatch(/^<svg /);
-    for (const unit of ['vale', 'ridge', 'shore']) {
-      expect(out).toContain(`unit https://${unit}.example/dissections`);
+    for (const unit of ['Vale', 'Ridge', 'Shore']) {
+      expect(out).toContain(`unit ${unit} (invented)`);
     }
   });
 

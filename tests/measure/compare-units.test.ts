@@ -128,7 +128,7 @@ describe('the reports of three invented units', () => {
     for (const { units, funnel } of comparison.indicators) {
       const shown = units.filter(({ result }) => result.kind === 'rate');
       expect(funnel.points.map(({ stratum }) => stratum.unit)).toEqual(
-        shown.map(({ unit }) => unit),
+        shown.map(({ title }) => title),
       );
       expect(funnel.leftOut).toBe(3 - shown.length);
     }

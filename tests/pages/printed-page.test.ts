@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CAUTION } from '../../src/kernel/index.js';
-import { type Comparison, compareUnits } from '../../src/measure/index.js';
+import { type Comparison, compareUnits, type UnitReport } from '../../src/measure/index.js';
 import { renderComparison, renderQualityReport } from '../../src/pages/index.js';
 import { STYLE_RULES } from '../../src/pages/report/stylesheet.js';
 import { readUnitReport } from '../../src/read-unit-report.js';
@@ -9,13 +9,13 @@ import { attribute, below, type Element, isElement, read, words } from './read-p
 import { EMPTY_REPORT, REPORT } from './report-samples.js';
 import { HARM } from './samples.js';
 
-const comparison = comparisonOf(['ridge', 'shore', 'vale']);
+const comparison = comparisonOf((report) => report);
 
-function comparisonOf(units: readonly string[]): Comparison {
-  const reports = units.map((name) => {
+function comparisonOf(renamed: (report: UnitReport) => UnitReport): Comparison {
+  const reports = ['ridge', 'shore', 'vale'].map((name) => {
     const report = readUnitReport(readFileSync(`examples/comparison/${name}.json`));
     if (!report.ok) throw new Error('the examples are sound');
-    return { name, report: report.value };
+    return { name, report: renamed(report.value) };
   });
   const compared = compareUnits(reports);
   if (!compared.ok) throw new Error('the examples stand side by side');
@@ -209,11 +209,6 @@ describe('a comparison of units', () => {
     );
     return [...new Set(heads)];
   };
-  const renamed = (name: string | undefined): Comparison => ({
-    ...comparison,
-    units: comparison.units.map((unit) => ({ ...unit, name })),
-  });
-
   it('names each unit as its report does, with its identifier once', () => {
     expect(headsOf(comparison)).toEqual(['Ridge (invented), Shore (invented), Vale (invented)']);
     const told = named('dd').map(words);
@@ -222,8 +217,9 @@ describe('a comparison of units', () => {
     );
   });
 
-  it.each([undefined, 'Endoscopy'])('names units by identifier where the name is %s', (name) => {
+  it.each([{}, { name: 'Endoscopy' }])('names units by identifier where all have %o', (named) => {
     const units = comparison.units.map(({ unit }) => unit);
-    expect(headsOf(renamed(name))).toEqual([units.join(', ')]);
+    const renamed = comparisonOf(({ name: _, ...report }) => ({ ...report, ...named }));
+    expect(headsOf(renamed)).toEqual([units.join(', ')]);
   });
 });

@@ -97,6 +97,12 @@ describe('lettering', () => {
     );
   });
 
+  it('breaks once more where what follows a hyphen is still too long', () => {
+    for (const line of wrap(`-${'a'.repeat(15)}漢漢`, 120, 12)) {
+      expect(approximateWidth(line, 12)).toBeLessThanOrEqual(120);
+    }
+  });
+
   it('shortens only what does not fit, and says so', () => {
     expect(shorten('rectum', 100, 13)).toBe('rectum');
     expect(shorten('oesophagus, middle third', 100, 13)).toMatch(/^oesophagus.*…$/);

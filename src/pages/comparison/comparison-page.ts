@@ -2,7 +2,7 @@ import { CAUTION } from '../../kernel/index.js';
 import type { ComparedIndicator, Comparison } from '../../measure/index.js';
 import type { FunnelPoint, IndicatorResult } from '../../outcomes/index.js';
 import { funnelChart } from '../funnel-chart.js';
-import { breakable, type Content, element, type Markup } from '../markup.js';
+import { breakable, element, type Markup } from '../markup.js';
 import { documentOf, type Page } from '../report/document.js';
 import { intervalWords, rateCells } from '../report/indicator-words.js';
 import { citationText } from '../report/sources.js';
@@ -30,13 +30,13 @@ export function renderComparison(comparison: Comparison): Page {
         ...(interval === undefined
           ? []
           : [element('dt', {}, 'Intervals'), element('dd', {}, intervalWords(interval))]),
-        ...units.flatMap(({ unit, name, countedAt }) => [
-          element('dt', {}, name ?? breakable(unit)),
+        ...units.flatMap(({ unit, title: unitTitle, countedAt }) => [
+          element('dt', {}, breakable(unitTitle)),
           element(
             'dd',
             {},
             `counted ${countedAt.slice(0, 10)}`,
-            ...(name === undefined ? [] : [' ', element('small', {}, unit)]),
+            ...(unitTitle === unit ? [] : [' ', element('small', {}, unit)]),
           ),
         ]),
       ),
@@ -47,12 +47,12 @@ export function renderComparison(comparison: Comparison): Page {
         { class: 'note' },
         element('ul', {}, ...[CAUTION, ...cautions].map((says) => element('li', {}, says))),
       ),
-      ...indicators.map((compared) => section(compared, units)),
+      ...indicators.map(section),
     ],
   });
 }
 
-function section(compared: ComparedIndicator, all: Comparison['units']): Markup {
+function section(compared: ComparedIndicator): Markup {
   const { definition, units, funnel } = compared;
   const { id, title, numerator, denominator } = definition;
   return element(
@@ -65,22 +65,15 @@ function section(compared: ComparedIndicator, all: Comparison['units']): Markup 
       columns: COLUMNS,
       parts: [
         {
-          rows: units.map(({ unit, result }) => ({
-            head: unitHead(unit, all),
-            cells: cellsOf(result, positionOf(unit, funnel.points)),
+          rows: units.map(({ unit, title: unitTitle, result }) => ({
+            head: unitTitle === unit ? element('small', {}, breakable(unit)) : unitTitle,
+            cells: cellsOf(result, positionOf(unitTitle, funnel.points)),
           })),
         },
       ],
     }),
     element('figure', {}, comparisonChart(compared)),
   );
-}
-
-/** A unit by its name, or by its identifier where it has none or another has the same. */
-function unitHead(unit: string, all: Comparison['units']): Content {
-  const name = all.find((one) => one.unit === unit)?.name;
-  const isAlone = all.filter((one) => one.name === name).length === 1;
-  return name !== undefined && isAlone ? name : element('small', {}, breakable(unit));
 }
 
 /** The funnel of one indicator over the units. */
@@ -115,7 +108,7 @@ const POSITIONS: { readonly [P in FunnelPoint['position']]: string } = {
 };
 
 /** Where a unit lies in a funnel, in words; a unit of few cases is not drawn. */
-function positionOf(unit: string, points: readonly FunnelPoint[]): string {
-  const point = points.find(({ stratum }) => stratum.unit === unit);
+function positionOf(title: string, points: readonly FunnelPoint[]): string {
+  const point = points.find(({ stratum }) => stratum.unit === title);
   return point === undefined ? 'too few cases' : POSITIONS[point.position];
 }
