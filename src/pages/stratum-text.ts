@@ -1,4 +1,4 @@
-import type { FunnelPlace } from '../outcomes/index.js';
+import type { Dimension, FunnelPlace } from '../outcomes/index.js';
 
 /** A group of cases in words: `organ colon, fibrosis F1`, or all cases. */
 export const stratumText = (stratum: FunnelPlace): string =>
@@ -7,6 +7,12 @@ export const stratumText = (stratum: FunnelPlace): string =>
 /** The same without the names of the dimensions: `colon, F1`. */
 export const shortText = (stratum: FunnelPlace): string =>
   joined(told(stratum).map(({ words }) => words));
+
+/** What cases are told apart by, in the order of `shortText`: `organ and fibrosis`. */
+export const dimensionsText = (by: readonly Dimension[]): string =>
+  DIMENSION_TITLES.filter(([dimension]) => by.some((each) => each === dimension))
+    .map(([, title]) => title)
+    .join(' and ');
 
 const told = (stratum: FunnelPlace) =>
   DIMENSION_TITLES.flatMap(([dimension, title]) => {

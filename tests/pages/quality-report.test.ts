@@ -139,7 +139,7 @@ describe('the tables of a report', () => {
 
   it('say what is not shown, and what has no rate, without a number', () => {
     expect(rows('En bloc').slice(2)).toEqual([
-      ['By group'],
+      ['By organ'],
       ['organ colon', 'not shown: small numbers'],
       ['organ not told (too few cases to compare)', 'no rate', '–', '–', '0', '2', '1'],
       ['By period'],

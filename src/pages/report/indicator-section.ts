@@ -8,7 +8,7 @@ import type {
 } from '../../outcomes/index.js';
 import { element, type Markup } from '../markup.js';
 import { type RatePoint, type ReferenceLine, rateChart } from '../rate-chart.js';
-import { stratumText } from '../stratum-text.js';
+import { dimensionsText, shortText } from '../stratum-text.js';
 import { organsText, percentText } from '../words.js';
 import { boundedCells, intervalText, rateColumns } from './indicator-words.js';
 import { judgedTable } from './judged-table.js';
@@ -80,10 +80,10 @@ function resultsTable(
     parts: [
       { rows: cells.filter(isAll).map((cell) => row('all cases', cell)) },
       {
-        title: 'By group',
+        title: `By ${dimensionsText(report.query.by)}`,
         rows: cells
           .filter((cell) => !isAll(cell))
-          .map((cell) => row(stratumText(cell.stratum), cell)),
+          .map((cell) => row(shortText(cell.stratum), cell)),
       },
       { title: 'By period', rows: periods.map(({ label, cell }) => row(label, cell)) },
     ],

@@ -8,7 +8,7 @@ import type {
   SurvivalCurve,
 } from '../../outcomes/index.js';
 import { element, type Markup } from '../markup.js';
-import { stratumText } from '../stratum-text.js';
+import { shortText } from '../stratum-text.js';
 import { survivalChart } from '../survival-chart.js';
 import { NOT_SHOWN } from './indicator-words.js';
 import { type Row, tableOf } from './table.js';
@@ -35,7 +35,7 @@ export function quantityTables({ cells }: OutcomeReport): readonly Markup[] {
 function quantityRow({ stratum, quantities }: ReportCell, id: QuantityId): Row {
   const result = quantities.find((quantity) => quantity.id === id);
   return {
-    head: stratumText(stratum),
+    head: shortText(stratum),
     cells: result === undefined ? 'not in this report' : quantityCells(result),
   };
 }
