@@ -140,8 +140,8 @@ describe('the tables of a report', () => {
   it('say what is not shown, and what has no rate, without a number', () => {
     expect(rows('En bloc').slice(2)).toEqual([
       ['By organ'],
-      ['organ colon', 'not shown: small numbers'],
-      ['organ not told (too few cases to compare)', 'no rate', '–', '–', '0', '2', '1'],
+      ['colon', 'not shown: small numbers'],
+      ['not told (too few cases to compare)', 'no rate', '–', '–', '0', '2', '1'],
       ['By period'],
       ['2025', '30.8 %', '25.5 to 36.6 %', '81', '263', '4 (30.3 to 31.8 %)', '7'],
       ['2026', 'not shown: small numbers'],
