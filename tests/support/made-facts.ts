@@ -52,7 +52,10 @@ export const madeFacts = (most: number, least = 0): fc.Arbitrary<readonly Facts[
   );
 
 /** Puts facts in place of all that are there. */
-export async function putFacts({ pool }: Database, rows: readonly Facts[]): Promise<void> {
+export async function putFacts(
+  { pool }: Pick<Database, 'pool'>,
+  rows: readonly Facts[],
+): Promise<void> {
   await pool.query('truncate facts');
   if (rows.length === 0) return;
   const columns = factColumns();

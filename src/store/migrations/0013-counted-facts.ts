@@ -41,6 +41,27 @@ const TYPES: Readonly<Record<string, readonly string[]>> = {
   technique: ['esd', 'hybrid-esd'],
 };
 
+/** A column without a default takes another type. */
+const WITH_DEFAULT = ['size_band', 'trainee_band'];
+
+/**
+ * One statement writes the rows anew once; one for each column would do it as often
+ * (https://www.postgresql.org/docs/18/sql-altertable.html, Notes).
+ */
+const ALL_AT_ONCE = `alter table facts ${[
+  ...WITH_DEFAULT.map((name) => `alter column ${name} drop default`),
+  ...Object.keys(TYPES).map((name) => `alter column ${name} type ${name} using ${name}::${name}`),
+  ...WITH_DEFAULT.map((name) => `alter column ${name} set default 'not computed'`),
+  `add column words bigint not null generated always as (${WORDS}) stored`,
+  `add column measured_speed ${measured(SPEED, 'en_bloc')}`,
+  `add column measured_size ${measured('lesion_long_axis_mm', 'en_bloc')}`,
+  `add column measured_min ${measured('procedure_min', 'en_bloc')}`,
+  `add column measured_pathology_days ${measured('pathology_days', 'r0')}`,
+  `add column watched integer generated always as (${WATCHED}) stored`,
+  `add column check_open_until date generated always as (
+    case when first_check_state = 'open' then ${dayOf('first_check_latest_on')} end) stored`,
+].join(', ')}`;
+
 /**
  * What is counted, in a form that is read fast: every word of a case as one digit of one number,
  * and an index that holds all that a question about outcomes reads. The database keeps these
@@ -48,30 +69,12 @@ const TYPES: Readonly<Record<string, readonly string[]>> = {
  */
 export const countedFacts: Migration = {
   up: async (db: Kysely<unknown>) => {
-    await sql`alter table facts
-      alter column size_band drop default, alter column trainee_band drop default`.execute(db);
     for (const [name, words] of Object.entries(TYPES)) {
       const labels = words.map((word) => `'${word}'`).join(', ');
       await sql.raw(`create type ${name} as enum (${labels})`).execute(db);
-      await sql
-        .raw(`alter table facts alter column ${name} type ${name} using ${name}::${name}`)
-        .execute(db);
     }
-    await sql`alter table facts
-      alter column size_band set default 'not computed',
-      alter column trainee_band set default 'not computed'`.execute(db);
-    await sql
-      .raw(`alter table facts
-        add column words bigint not null generated always as (${WORDS}) stored,
-        add column measured_speed ${measured(SPEED, 'en_bloc')},
-        add column measured_size ${measured('lesion_long_axis_mm', 'en_bloc')},
-        add column measured_min ${measured('procedure_min', 'en_bloc')},
-        add column measured_pathology_days ${measured('pathology_days', 'r0')},
-        add column watched integer generated always as (${WATCHED}) stored,
-        add column check_open_until date generated always as (
-          case when first_check_state = 'open' then ${dayOf('first_check_latest_on')} end) stored`)
-      .execute(db);
     await sql`drop index facts_resected_on`.execute(db);
+    await sql.raw(ALL_AT_ONCE).execute(db);
     await sql`
       create index facts_counted on facts (resected_on) include (
         organ, size_band, trainee_band, fibrosis, technique, words,
