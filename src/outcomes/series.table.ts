@@ -1,4 +1,5 @@
 import type { Organ } from '../contract/index.js';
+import type { Citation } from '../kernel/index.js';
 import { cite } from '../references/index.js';
 import type { CusumAims } from '../statistics/index.js';
 import type { CaseInOrder } from './counts.js';
@@ -17,9 +18,10 @@ export interface SeriesRow extends OfOrgans {
   readonly title: string;
   /** Rates of failure; the acceptable one is also the target of the simple form. */
   readonly aims: CusumAims;
-  readonly cites: readonly ReturnType<typeof cite>[];
-  /** Whether what fails is what lies below a published level of these organs. */
-  readonly failsBelowLevel: boolean;
+  /** Of the aims. */
+  readonly cites: readonly Citation[];
+  /** Of the level of these organs below which a case fails, whatever the aims; empty: none. */
+  readonly levelCites: readonly Citation[];
   /** The outcome; a case of which it is not asked is neither on the curve nor missing. */
   readonly of: keyof CaseInOrder['words'];
   /** Whether a case failed; undefined: not told. */
@@ -48,7 +50,7 @@ export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
   'cusum-en-bloc': {
     of: 'enBloc',
     organs: COLORECTAL,
-    failsBelowLevel: false,
+    levelCites: [],
     title: 'En bloc resection',
     aims: { acceptable: 0.1, unacceptable: 0.2, ...RISKS },
     cites: [LEVEL, cite('endoscopyTraining', 'fig. 3: 10 and 20 %', 'published')],
@@ -56,7 +58,7 @@ export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
   },
   'cusum-r0': {
     of: 'r0',
-    failsBelowLevel: false,
+    levelCites: [],
     title: 'R0 resection',
     aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
     cites: [cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
@@ -65,17 +67,17 @@ export const SERIES: { readonly [Name in SeriesName]: SeriesRow } = {
   'cusum-speed': {
     of: 'enBloc',
     organs: COLORECTAL,
-    failsBelowLevel: true,
+    levelCites: [LEVEL, EIO],
     title: `Speed of ${EXPERT_SPEED_CM2_PER_H} cm2/h or more`,
     aims: { acceptable: 0.2, unacceptable: 0.4, ...RISKS },
-    cites: [LEVEL, EIO, cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
+    cites: [cite('esdPractice', '20 and 40 %: chosen, no source', 'practice')],
     hasFailed: ({ speedCm2PerH }) =>
       speedCm2PerH === null ? undefined : speedCm2PerH < EXPERT_SPEED_CM2_PER_H,
   },
   'cusum-perforation': {
     of: 'intraproceduralPerforation',
     organs: COLORECTAL,
-    failsBelowLevel: false,
+    levelCites: [],
     title: 'Perforation during the procedure',
     aims: { acceptable: 0.05, unacceptable: 0.15, ...RISKS },
     cites: [LEVEL, cite('gastrostomyTraining', '5 and 15 %', 'published')],

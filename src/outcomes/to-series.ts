@@ -38,13 +38,14 @@ export function cusumSeries(
   { filters, aims: other }: CurveAsked = { filters: {}, aims: {} },
 ): CusumSeries | HiddenSeries {
   if (smallCells === 'hide') return SMALL_COUNTS;
-  const { title, cites, of, hasFailed, failsBelowLevel } = SERIES[name];
+  const { title, cites, levelCites, of, hasFailed } = SERIES[name];
   const aims = { ...SERIES[name].aims, ...other };
   const hasOwn = other.acceptable !== undefined && other.unacceptable !== undefined;
-  const { organs: aimsOf } = hasOwn && !failsBelowLevel ? {} : SERIES[name];
+  const isLevel = levelCites.length > 0;
+  const { organs: aimsOf } = hasOwn && !isLevel ? {} : SERIES[name];
   const over = ranOver(filters, aimsOf);
   if (aimsOf !== undefined && !speaksOf({ organs: aimsOf }, over.organs)) {
-    return aimsOfOthers(aimsOf, failsBelowLevel);
+    return aimsOfOthers(aimsOf, isLevel);
   }
   const applicable = cases.filter(({ words }) => words[of] !== 'not-applicable');
   const asked = casesOver(applicable, over);
@@ -71,7 +72,7 @@ export function cusumSeries(
       ...point,
     })),
     missing: asked.length - told.length,
-    cites: hasOwn ? CUSUM_CITES : [...CUSUM_CITES, ...cites],
+    cites: [...CUSUM_CITES, ...levelCites, ...(hasOwn ? [] : cites)],
   };
 }
 

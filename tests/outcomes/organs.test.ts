@@ -123,9 +123,12 @@ describe('a cumulative sum', () => {
 
   it('of speed is none of another organ whatever the aims, for the speed itself is a level', () => {
     expect(asked('stomach', AIMS, 'cusum-speed')).toMatchObject({ kind: 'hidden' });
-    expect(asked(undefined, AIMS, 'cusum-speed')).toMatchObject({
-      over: { organs: ['colon', 'rectum'] },
-    });
+    const series = asked(undefined, AIMS, 'cusum-speed');
+    expect(series).toMatchObject({ over: { organs: ['colon', 'rectum'] } });
+    // The level keeps its source; the aims have none but the question.
+    const works = series.kind === 'cusum' ? series.cites.map(({ work }) => work) : [];
+    expect(works).toContain('colorectalLevel2020');
+    expect(works).not.toContain('esdPractice');
   });
 
   it('of R0, whose aims are chosen without a source, runs over every organ', () => {
