@@ -15,7 +15,7 @@ import type { UnitReport } from './unit-report.js';
 /** A unit as others read it. */
 export interface ComparedUnit {
   readonly unit: string;
-  /** Its name, or its identifier where it has none or another unit has the same. */
+  /** Its name, or its identifier where it has none or another unit is called so too. */
   readonly title: string;
 }
 
@@ -108,7 +108,7 @@ function toCompared(
 }
 
 function comparedUnit({ unit, name }: UnitReport, all: readonly UnitReport[]): ComparedUnit {
-  const isAlone = all.filter((one) => one.name === name).length === 1;
+  const isAlone = all.filter((one) => one.name === name || one.unit === name).length === 1;
   return { unit, title: name !== undefined && isAlone ? name : unit };
 }
 

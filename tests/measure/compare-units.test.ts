@@ -97,6 +97,26 @@ describe('a report that a unit has sent', () => {
   });
 });
 
+describe('what units are called', () => {
+  const titles = (...names: readonly (string | undefined)[]) => {
+    const reports = names.map((name, i) => {
+      const reporting = { ...other(`https://${'abc'[i]}.example/x`), name };
+      return named(`report ${i}`, reported(CASES, YEAR, SHOW, reporting));
+    });
+    return compared(reports).units.map(({ title }) => title);
+  };
+  const [a, b, c] = ['https://a.example/x', 'https://b.example/x', 'https://c.example/x'];
+
+  it('is the name of each, or the identifier of one that has none', () => {
+    expect(titles('Ridge', 'Vale', undefined)).toEqual(['Ridge', 'Vale', c]);
+  });
+
+  it('is no name that another unit has too, nor one that identifies another', () => {
+    expect(titles('Ridge', 'Ridge', 'Vale')).toEqual([a, b, 'Vale']);
+    expect(titles(b, undefined, 'Vale')).toEqual([a, b, 'Vale']);
+  });
+});
+
 describe('the reports of three invented units', () => {
   const comparison = compared(EXAMPLES);
 
