@@ -70,7 +70,8 @@ export type Hidden = ReadonlyMap<Measure, ReadonlySet<string>>;
 
 /**
  * What of an answer may be shown. Several years are shown where each of them is, for then their
- * sum tells nothing new.
+ * sum tells nothing new; a period of all years that have cases is no period, and says what the
+ * answer without one says.
  *
  * @param cube of the dimensions of the question, all years and each of them
  */
@@ -95,11 +96,13 @@ export function hiddenIn(
 
 /** @param hidden of every measure, for this question and cube */
 export function shownBut(hidden: Hidden, query: Asked, cube: readonly CubeCell[]): Shown {
-  const years = yearsIn(query, cellsFor(query, cube));
+  const known = yearsOf(cellsFor(query, cube));
+  const years = known.filter((year) => isYearOf(query, year));
+  const isOfSome = hasPeriod(query) && years.length < known.length;
   return {
     isShown: (stratum, measure) => {
       const place: Place = { ...query.filters, ...stratum };
-      const places = hasPeriod(query) ? years.map((year) => ({ ...place, year })) : [place];
+      const places = isOfSome ? years.map((year) => ({ ...place, year })) : [place];
       const keys = hidden.get(measure) ?? new Set();
       return places.every((each) => !isInHidden(each, keys));
     },
@@ -126,14 +129,12 @@ function entryOf(cell: CubeCell, measure: Measure): CubeEntry {
   return { place, counts: [yes, no] };
 }
 
-function yearsIn({ from, to }: Period, cells: readonly CubeCell[]): readonly string[] {
-  const years = new Set(cells.flatMap(({ year }) => (year === undefined ? [] : [year])));
-  return [...years].filter(
-    (year) =>
-      (from === undefined || from.slice(0, 4) <= year) &&
-      (to === undefined || year <= to.slice(0, 4)),
-  );
-}
+const yearsOf = (cells: readonly CubeCell[]): readonly string[] => [
+  ...new Set(cells.flatMap(({ year }) => (year === undefined ? [] : [year]))),
+];
+
+const isYearOf = ({ from, to }: Period, year: string): boolean =>
+  (from === undefined || from.slice(0, 4) <= year) && (to === undefined || year <= to.slice(0, 4));
 
 /** A cell without a case lies in no table; it is hidden where it lies in a hidden one. */
 const isInHidden = (place: Place, hidden: ReadonlySet<string>): boolean =>
