@@ -63,7 +63,7 @@ export function describeOutcomes(report: OutcomeReport): string {
 const BOUNDS = ' no to yes: the rate, had all missing been no, or yes.';
 
 const smallText = ({ policy: { smallCells, threshold } }: OutcomeReport): string =>
-  smallCells === 'show' ? ` !: events or others are fewer than ${threshold}.` : '';
+  smallCells === 'show' ? ` !: events or others are from 1 to ${threshold - 1}.` : '';
 
 const HIDDEN = 'hidden';
 const RESULT_COLUMNS = ['rate', '95 % interval', 'events', 'n', 'missing', 'open'];

@@ -23,7 +23,7 @@ export const WINDOW_DAYS = { bleeding28d: 28, others: 30 } as const;
 
 const COMPLICATIONS: readonly Benchmark[] = [
   {
-    says: 'expert level, colorectal: complications',
+    says: 'expert level, colorectal: complications in 5 % or fewer',
     organs: COLORECTAL,
     atMost: 0.05,
     cites: [LEVEL],
@@ -86,7 +86,12 @@ const DEFINITIONS: { readonly [Id in IndicatorId]: Omit<Definition, 'id'> } = {
     exclusions: [NEVER_STARTED],
     good: 'high',
     benchmarks: [
-      { says: 'expert level, colorectal', organs: COLORECTAL, atLeast: 0.9, cites: [LEVEL] },
+      {
+        says: 'expert level, colorectal: 90 % or more',
+        organs: COLORECTAL,
+        atLeast: 0.9,
+        cites: [LEVEL],
+      },
       {
         says: 'rectum without severe fibrosis had 96.6 %, with it 86.4 %',
         organs: ['rectum'],

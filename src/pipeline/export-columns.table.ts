@@ -115,8 +115,8 @@ const CASE_COLUMNS: { readonly [Name in CaseColumn]: ColumnText } = {
 function indicatorText(id: IndicatorId): ColumnText {
   const definition = INDICATORS.find((each) => each.id === id);
   const { title = id, numerator = '', denominator = '', windowDays } = definition ?? {};
-  const within = windowDays === undefined ? '' : `, within ${windowDays} days`;
-  return word(`${title}: ${numerator}; of ${denominator}${within}`, INDICATOR_WORDS);
+  const judged = windowDays === undefined ? '' : `, judged once ${windowDays} days are over`;
+  return word(`${title}: ${numerator}; of ${denominator}${judged}`, INDICATOR_WORDS);
 }
 
 /** Each column beside the fact that it holds, in the order of the export. */

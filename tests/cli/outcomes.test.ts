@@ -54,6 +54,11 @@ describe('outcomes on a screen', () => {
     expect(out).toMatch(/^speed, cm2\/h +14\.8 +29\.5 +44\.3 +60 +0$/m);
     expect(out).toContain('Wilson score');
     expect(out).toContain('Decision support');
+    // Nobody at all is no small count: 0 of 60 has no mark.
+    expect(out.replace(/\s+/g, ' ')).toContain('!: events or others are from 1 to 4.');
+    const none = FACTS.map((one) => ({ ...one, enBloc: 'no' as const }));
+    const { out: zero } = await asked(['outcomes'], 'show', false, none);
+    expect(zero).toMatch(/^en bloc +0\.0 % +0\.0 to 6\.0 +0 +60 /m);
   });
 
   it('say between which ends a rate lies with what is missing, and by which rules it was judged', async () => {

@@ -93,6 +93,20 @@ describe('a rate in a report', () => {
       expect(cites.length).toBeGreaterThan(0);
     }
   });
+
+  it('stands beside published values that are told as numbers', () => {
+    const tells = (says: string, value: number): boolean =>
+      says.includes(`${Number((100 * value).toFixed(2))} %`);
+    for (const { benchmarks } of INDICATORS) {
+      for (const { says, atLeast, atMost } of benchmarks) {
+        for (const value of [atLeast, atMost]) {
+          expect([says, value === undefined || tells(says, value)]).toEqual([says, true]);
+        }
+      }
+    }
+    expect(tells('expert level', 0.9)).toBe(false);
+    expect(tells('above 80 %', 0.9)).toBe(false);
+  });
 });
 
 describe('questions where small counts are hidden', () => {
@@ -124,6 +138,7 @@ const PERIODS = [
   { from: '2024-01-01', to: '2025-12-31' },
   { from: '2025-01-01' },
   { to: '2024-12-31' },
+  { from: '2024-01-01', to: '2026-12-31' },
 ];
 
 const QUERIES: readonly OutcomeQuery[] = PERIODS.flatMap((period) =>
@@ -200,6 +215,29 @@ describe('all answers together, where small counts are hidden', () => {
     const many = Array.from({ length: 8 }, () => cases).flat();
     const shown = QUERIES.filter((query) => hiding(query, many)?.kind === 'rate');
     expect(shown.length).toBeGreaterThan(QUERIES.length / 2);
+  });
+
+  it('show the same for all years and for a period that holds them all, and hide some years', () => {
+    const failed = { '2024': 10, '2025': 2, '2026': 10 };
+    const cases = Object.entries(failed).flatMap(([year, no]) =>
+      Array.from({ length: 50 }, (_, i) => ({
+        resectedOn: `${year}-03-01`,
+        place: {},
+        words: { enBloc: i < no ? ('no' as const) : ('yes' as const) },
+      })),
+    );
+    const during = (period: Pick<OutcomeQuery, 'from' | 'to'>) =>
+      hiding({ ...QUERY, ...period }, cases);
+    expect(during({})).toMatchObject({ kind: 'rate', numerator: 128, denominator: 150 });
+    for (const period of [
+      { from: '2024-01-01', to: '2026-12-31' },
+      { from: '2018-01-01' },
+      { to: '2026-12-31' },
+    ]) {
+      expect(during(period)).toEqual(during({}));
+    }
+    expect(during({ from: '2025-01-01' })?.kind).toBe('suppressed');
+    expect(during({ to: '2025-12-31' })?.kind).toBe('suppressed');
   });
 
   it('show the same for a filter and for a stratum', () => {

@@ -207,6 +207,13 @@ describe('what a report says of itself', () => {
     expect(textOf(REPORT)).toContain('Cases that were withdrawn are in no count.');
   });
 
+  it('says after how many days an outcome is judged, also one that counts at any time', () => {
+    expect(textOf(REPORT)).toContain(
+      'Counts: bled. Out of: procedures. Judged once 28 days are over. Not counted: too young.',
+    );
+    expect(textOf(REPORT)).toContain('Counts: removed in one piece. Out of: attempted.');
+  });
+
   it('names the works of its intervals', () => {
     const [said] = textOf(REPORT).filter((text) =>
       text.startsWith('Intervals, bounds of what is missing, and curve: '),

@@ -143,7 +143,7 @@ const notDrawn = ({ says, organs }: Benchmark): string =>
 
 /** What is counted, of what, in which time and without whom. */
 function definitionText({ numerator, denominator, windowDays, exclusions }: Definition): string {
-  const window = windowDays === undefined ? '' : ` Within ${windowDays} days.`;
+  const window = windowDays === undefined ? '' : ` Judged once ${windowDays} days are over.`;
   const without = exclusions.length === 0 ? '' : ` Not counted: ${exclusions.join('; ')}.`;
   return `Counts: ${numerator}. Out of: ${denominator}.${window}${without}`;
 }

@@ -163,7 +163,7 @@ function cautions({ cautions, policy }: OutcomeReport): Markup {
   const small =
     policy.smallCells === 'show'
       ? [
-          `For internal use only: counts below ${policy.threshold} are shown, and a ! beside a rate marks them.`,
+          `For internal use only: counts from 1 to ${policy.threshold - 1} are shown, and a ! beside a rate marks them.`,
         ]
       : [`Counts below ${policy.threshold}, and what would give them away, are not shown.`];
   const sentences = [
