@@ -1,7 +1,7 @@
 import { parseOutcomeQuery } from '../contract/index.js';
 import { renderQualityReport } from '../pages/index.js';
 import { describeOutcomes } from './describe-outcomes.js';
-import { problemsText, readOutcomesFlags } from './outcomes-options.js';
+import { needPeriod, problemsText, readOutcomesFlags } from './outcomes-options.js';
 import { publish } from './outcomes-publish.js';
 import { type Command, type ExitCode, UsageError, type Work, type World } from './world.js';
 
@@ -76,6 +76,7 @@ async function report(args: readonly string[], world: World, work: Work): Promis
 async function measureReport(args: readonly string[], world: World, work: Work): Promise<ExitCode> {
   const { question, names } = readOutcomesFlags(args, parseOutcomeQuery, []);
   if (names.length > 0) throw new UsageError('outcomes measure-report takes options alone.');
+  needPeriod(question);
   return work.outcomes(async (service) => {
     const found = await service.readMeasureReport(question);
     if (found.kind === 'invalid') return refuse(found.problems, world);

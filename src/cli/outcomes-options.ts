@@ -74,6 +74,16 @@ export function readOutcomesFlags<Question>(
   return { question: asked.value, forms, names: positionals };
 }
 
+/**
+ * A report to be given out is of a period.
+ *
+ * @throws UsageError which names the options that say it
+ */
+export function needPeriod({ from, to }: { readonly from?: string; readonly to?: string }): void {
+  if (from !== undefined && to !== undefined) return;
+  throw new UsageError('A MeasureReport is of a period: --from DAY and --to DAY.');
+}
+
 const PARAMETER_NAMES: readonly Parameter[] = [
   ...(['from', 'to', 'organ', 'rule-set', 'size-band', 'fibrosis', 'technique'] as const),
   ...(['operator', 'trainee-band', 'by', 'interval'] as const),

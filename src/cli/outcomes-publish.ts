@@ -1,5 +1,5 @@
 import { parseOutcomeQuery } from '../contract/index.js';
-import { problemsText, readOutcomesFlags } from './outcomes-options.js';
+import { needPeriod, problemsText, readOutcomesFlags } from './outcomes-options.js';
 import { type ExitCode, type Publication, UsageError, type Work, type World } from './world.js';
 
 /** Puts the report that `outcomes measure-report` prints on the FHIR server, with its Measure. */
@@ -10,6 +10,7 @@ export async function publish(
 ): Promise<ExitCode> {
   const { question, forms, names } = readOutcomesFlags(args, parseOutcomeQuery, ['json']);
   if (names.length > 0) throw new UsageError('outcomes publish takes options alone.');
+  needPeriod(question);
   return work.publishOutcomes(question, (publication) => {
     if (forms.length > 0) world.out(`${JSON.stringify(publication)}\n`);
     return tell(publication, forms.length > 0 ? { ...world, out: () => undefined } : world);

@@ -31,16 +31,27 @@ describe('the command outcomes measure-report', () => {
 
   it('says why there is none', async () => {
     const problem = {
-      rule: 'report-period',
+      rule: 'period-too-fine',
       pointer: '/from',
-      message: 'A MeasureReport is of a period with both its days.',
-      expected: 'a day',
+      message: 'Where small counts are hidden, a period is made of whole years.',
+      expected: 'the first day of a year',
     };
     const work = asking(() => Promise.resolve({ kind: 'invalid', problems: [problem] }));
-    const { code, out, err } = await run(['outcomes', 'measure-report'], {}, work);
+    const days = ['--from', '2025-01-02', '--to', '2025-12-31'];
+    const { code, out, err } = await run(['outcomes', 'measure-report', ...days], {}, work);
     expect([code, out]).toEqual([1, '']);
     expect(err).toContain(problem.message);
   });
+
+  it.each([[[]], [['--from', '2025-01-01']], [['--to', '2025-12-31']]])(
+    'is called wrongly without both its days: %j',
+    async (days) => {
+      const work = asking(() => Promise.reject(new Error('not asked')));
+      const { code, out, err } = await run(['outcomes', 'measure-report', ...days], {}, work);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toContain('--from DAY and --to DAY');
+    },
+  );
 
   it('takes options alone', async () => {
     const work = asking(() => Promise.reject(new Error('not asked')));

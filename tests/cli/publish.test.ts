@@ -93,6 +93,8 @@ describe('the command outcomes publish', () => {
     ['a name', ['x']],
     ['another form', ['--csv']],
     ['a day that is none', ['--from', '2025-02-30']],
+    ['no period', []],
+    ['one end of a period', ['--from', '2025-01-01']],
   ])('is called wrongly with %s', async (_what, more) => {
     const ran = await run(['outcomes', 'publish', ...more], {}, becoming(away));
     expect([ran.code, ran.out]).toEqual([2, '']);
