@@ -131,7 +131,7 @@ const quantityTable = ({ cells: [all] }: OutcomeReport): string =>
     [1, 2, 3, 4, 5],
   );
 
-/** The sets of rules behind the rate of curative resections, of each organ. */
+/** The rule sets behind the rate of curative resections, of each organ. */
 function rulesText({ judgedBy, policy }: OutcomeReport): string {
   const isHiding = policy.smallCells === 'hide';
   if (judgedBy.length === 0) return isHiding ? HIDDEN : 'no case has a verdict.';

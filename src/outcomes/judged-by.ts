@@ -5,7 +5,7 @@ import type { JudgedBy } from './report.js';
 import { hiddenIn, shownBut } from './shown.js';
 import type { Dimension } from './words.js';
 
-/** By what cells are told apart that tell the sets of rules. */
+/** By what cells are told apart that tell the rule sets. */
 export const JUDGED_BY: readonly Dimension[] = ['organ', 'ruleSet'];
 
 /** The sets of a question with their cases. @param cells of the question, by `JUDGED_BY` or finer */
@@ -49,8 +49,8 @@ export function mixedRules(sets: readonly JudgedBy[]): readonly string[] {
   if (mixed.length === 0) return [];
   const isOfAll = sets.some(({ judged }) => judged === undefined);
   const says = isOfAll
-    ? 'may mix verdicts by the sets of rules of all kept cases'
-    : 'mixes verdicts by several sets of rules';
+    ? 'may mix verdicts by the rule sets of all kept cases'
+    : 'mixes verdicts by several rule sets';
   return [
     `The rate of curative resections ${says} (${mixed.join('; ')}): each record keeps the set of the day on which it was judged. by=ruleSet tells them apart.`,
   ];

@@ -42,6 +42,7 @@ export type IndicatorResult =
   /** Small, or it would give away a small one elsewhere; which of both is not said. */
   | { readonly id: IndicatorId; readonly kind: 'suppressed' };
 
+/** Quartiles of the values that are told; those of speed are counted to 0.1 cm2/h. */
 export type QuantityResult =
   | {
       readonly id: QuantityId;
@@ -86,7 +87,10 @@ export interface SurvivalCurve {
   readonly lesions: number;
   readonly events: number;
   readonly level: number;
-  /** By time; the first is month 0. More than 240 are joined to one a month. */
+  /**
+   * By time; the first is month 0. More than 240 are joined to one a month, which tells how many
+   * were at risk before the first of them, and the share after the last.
+   */
   readonly points: readonly SurvivalPoint[];
   /** Points were joined or cut so that no small count shows. */
   readonly isCoarsened: boolean;
@@ -116,7 +120,7 @@ export interface Definition extends OfOrgans {
 }
 
 /**
- * A set of rules by which cases of an organ were judged. A record keeps the set that was in force
+ * A rule set by which cases of an organ were judged. A record keeps the set that was in force
  * in its unit when it was judged.
  */
 export interface JudgedBy {

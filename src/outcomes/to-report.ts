@@ -37,7 +37,7 @@ const CAUTIONS: readonly string[] = [
   'The numbers change while records come in: an answer of another day may differ.',
 ];
 const CAUTION_HIDDEN =
-  'Small counts, and others that would give them away, are hidden. Follow-up and recurrence are then shown for all cases together alone. The rate of curative resections may mix verdicts of more sets of rules than are named.';
+  'Small counts, and others that would give them away, are hidden. Follow-up and recurrence are then shown for all cases together alone. The rate of curative resections may mix verdicts of more rule sets than are named.';
 
 /**
  * Makes the report of counted cells: rates with their intervals, quartiles, follow-up and the

@@ -72,7 +72,7 @@ describe('outcomes on a screen', () => {
     expect(out).toContain('Curative by: colon esge-esd-2022 30, jsccr-2019 12.');
     const words = out.replace(/\s+/g, ' ');
     expect(words).toContain(
-      'mixes verdicts by several sets of rules (colon: esge-esd-2022, jsccr-2019)',
+      'mixes verdicts by several rule sets (colon: esge-esd-2022, jsccr-2019)',
     );
     const hidden = await asked(['outcomes'], 'hide', false, facts);
     expect(hidden.out).toContain(

@@ -38,7 +38,7 @@ const cautionsOf = (all: readonly Row[], policy = SHOW): readonly string[] => {
   return cautions.filter((caution) => caution.startsWith('The rate of curative resections m'));
 };
 
-describe('the sets of rules behind a rate of curative resections', () => {
+describe('the rule sets behind a rate of curative resections', () => {
   const MIXED = [
     ...rows(12, 'jsccr-2019', 'yes'),
     ...rows(3, 'jsccr-2019', 'no'),
@@ -74,7 +74,7 @@ describe('the sets of rules behind a rate of curative resections', () => {
   });
 });
 
-describe('the sets of rules where small counts are hidden', () => {
+describe('the rule sets where small counts are hidden', () => {
   const cases = fc.array(
     fc.record({
       resectedOn: fc.constantFrom('2024-03-01', '2025-03-01'),
@@ -122,7 +122,7 @@ describe('the sets of rules where small counts are hidden', () => {
     expect(asked({ organ: 'stomach' })).toEqual([['stomach', 'a']]);
     expect(asked({ organ: 'colon', ruleSet: 'b' })).toEqual([['colon', 'b']]);
     expect(cautionsOf(all, HIDE)[0]).toContain(
-      'may mix verdicts by the sets of rules of all kept cases (colon: a, b)',
+      'may mix verdicts by the rule sets of all kept cases (colon: a, b)',
     );
   });
 

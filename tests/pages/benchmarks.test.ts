@@ -94,7 +94,7 @@ describe('the curves of a report', () => {
   });
 });
 
-describe('the sets of rules behind the rate of curative resections', () => {
+describe('the rule sets behind the rate of curative resections', () => {
   const curative = outcomes.definitions.map((each, i) =>
     i === 0 ? { ...each, id: 'curative' as const } : each,
   );

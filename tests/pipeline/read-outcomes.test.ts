@@ -113,7 +113,7 @@ describe('what is shown where small counts are hidden', () => {
   });
 });
 
-describe('the sets of rules of an answer', () => {
+describe('the rule sets of an answer', () => {
   const QUESTIONS: readonly Partial<Question>[] = [
     {},
     { by: ['ruleSet'] },
