@@ -153,7 +153,7 @@ describe('the tables of a report', () => {
   });
 
   it('give the middle of quantities with their unit', () => {
-    const speed = rows('Speed of the dissection')[1];
+    const speed = rows('Speed of the dissection, each to 0.1 cm²/h')[1];
     expect(speed).toEqual(['all cases', '9.3', '7.0 to 12.1', 'cm²/h', '250', '13']);
   });
 

@@ -59,7 +59,7 @@ const unitText = (unit: string): string =>
   unit === 'd' ? 'days' : unit.replace('cm2', 'cm²').replace('mm2', 'mm²');
 
 const QUANTITY_TITLES: { readonly [Q in QuantityId]: string } = {
-  speedCm2PerH: 'Speed of the dissection',
+  speedCm2PerH: 'Speed of the dissection, each to 0.1 cm²/h',
   sizeMm: 'Longest axis of the lesion',
   procedureMin: 'Time of the procedure',
   pathologyDays: 'Days to the final pathology report',
