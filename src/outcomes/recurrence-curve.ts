@@ -70,17 +70,22 @@ function byMonth(points: readonly SurvivalPoint[]): readonly SurvivalPoint[] {
   return [...joined.values()];
 }
 
-/** Joins points until each holds enough events, and ends where few are left. */
+/**
+ * Joins points until each holds enough events, and ends where few lesions are left. All events are
+ * told elsewhere: those after a point are none or not few either, else they are joined to it.
+ */
 function coarsened(points: readonly SurvivalPoint[], threshold: number): readonly SurvivalPoint[] {
   const shown: SurvivalPoint[] = [];
-  let [events, censored] = [0, 0];
+  let [events, censored, later] = [0, 0, eventsIn(points)];
   for (const point of points) {
     events += point.events;
     censored += point.censored;
+    later -= point.events;
     const left = point.atRisk - point.events - point.censored;
     if (left < threshold) break;
-    if (point !== points[0] && events < threshold) continue;
-    if (point === points[0] && events > 0 && events < threshold) continue;
+    const isStart = point === points[0] && events === 0;
+    const isTold = events >= threshold && (later === 0 || later >= threshold);
+    if (!isStart && !isTold) continue;
     shown.push({
       months: roundTo(point.months, 1),
       atRisk: left + events + censored,
@@ -92,19 +97,7 @@ function coarsened(points: readonly SurvivalPoint[], threshold: number): readonl
     });
     [events, censored] = [0, 0];
   }
-  return withoutSmallRest(shown, eventsIn(points), threshold);
-}
-
-/** All events are told elsewhere: those after the last point must not be few either. */
-function withoutSmallRest(
-  shown: readonly SurvivalPoint[],
-  all: number,
-  threshold: number,
-): readonly SurvivalPoint[] {
-  const rest = all - eventsIn(shown);
-  if (rest === 0 || rest >= threshold) return shown;
-  const last = shown.findLastIndex(({ events }) => events > 0);
-  return last === -1 ? shown : shown.slice(0, last);
+  return shown;
 }
 
 const eventsIn = (points: readonly SurvivalPoint[]): number =>

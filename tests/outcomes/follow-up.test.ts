@@ -83,13 +83,22 @@ describe('the curve of recurrence where small counts are hidden', () => {
     expect(cut).toBeGreaterThan(0);
   });
 
-  it('gives up a step of 5 events where 3 would be left', () => {
-    const at = (days: number, recurred: boolean, lesions: number) => ({ days, recurred, lesions });
+  const at = (days: number, recurred: boolean, lesions: number) => ({ days, recurred, lesions });
+  const stepsOf = (lesions: readonly WatchedFor[]) =>
+    curveOf(lesions, HIDE)?.points.map(({ events }) => events);
+
+  it('joins to a step of 5 events the 3 that would be left, and falls as far', () => {
     const steps = [at(100, true, 5), at(200, true, 5), at(300, true, 3), at(400, false, 50)];
-    const hidden = curveOf(steps, HIDE);
-    expect(hidden?.points.map(({ events }) => events)).toEqual([0, 5]);
+    expect(stepsOf(steps)).toEqual([0, 5, 8]);
+    // 50 of 63 lesions are without neoplasia in the end, by division.
+    expect(curveOf(steps, HIDE)?.points.at(-1)).toMatchObject({ months: 9.9, survival: 0.79 });
     const even = steps.map((step) => (step.days === 300 ? at(300, true, 5) : step));
-    expect(curveOf(even, HIDE)?.points.map(({ events }) => events)).toEqual([0, 5, 5, 5]);
+    expect(stepsOf(even)).toEqual([0, 5, 5, 5]);
+  });
+
+  it('gives up a step of 5 events where 3 would be left and few lesions are after them', () => {
+    const steps = [at(100, true, 5), at(200, true, 5), at(300, true, 3), at(400, false, 4)];
+    expect(stepsOf(steps)).toEqual([0, 5]);
   });
 
   it('has one point a month where days are very many, as exact after each month', () => {
