@@ -1,3 +1,4 @@
+import type { Citation } from '../kernel/index.js';
 import type { IndicatorId, OutcomeReport, OutcomeSeries } from '../outcomes/index.js';
 import { type CusumForm, cusumChart } from './cusum-chart.js';
 import { emptyFigure } from './figure.js';
@@ -6,6 +7,7 @@ import { type LearningForm, learningChart } from './learning-chart.js';
 import type { Markup } from './markup.js';
 import { type PeriodCell, ratesOver } from './report/indicator-section.js';
 import { recurrenceChart } from './report/other-sections.js';
+import { citationText } from './report/sources.js';
 import { speedsOf } from './report/speeds.js';
 import { stratumText } from './stratum-text.js';
 
@@ -69,10 +71,18 @@ function curve(series: OutcomeSeries, asked: CusumForm | LearningForm): Markup {
       const form = asked === 'sequential' ? asked : 'simple';
       const words = form === 'simple' ? 'simple form' : 'sequential test';
       const about = { id: series.series, title: `${series.title}: ${words}` };
-      return cusumChart({ ...about, form, curve: series });
+      return cusumChart({
+        ...about,
+        form,
+        curve: series,
+        ...(form === 'simple' ? {} : sourcesOf(series)),
+      });
     }
     case 'funnel':
-      return funnelChart({ id: 'funnel', title: 'Rates of groups by size', funnel: series });
+      return funnelChart({
+        ...{ id: 'funnel', title: 'Rates of groups by size', funnel: series },
+        ...sourcesOf(series),
+      });
     case 'speed':
       return speedsOf(series, 'speed');
     case 'hidden':
@@ -86,3 +96,7 @@ function curve(series: OutcomeSeries, asked: CusumForm | LearningForm): Markup {
       });
   }
 }
+
+const sourcesOf = ({ cites }: { readonly cites: readonly Citation[] }) => ({
+  caption: cites.map((cite) => `Source: ${citationText(cite)}.`),
+});

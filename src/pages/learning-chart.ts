@@ -6,6 +6,7 @@ import { type ChartText, emptyFigure, figure, type Plot } from './figure.js';
 import type { Legend } from './legend.js';
 import type { Markup } from './markup.js';
 import { INK, LOOKS, type Look } from './palette.table.js';
+import { citationText } from './report/sources.js';
 import { percentScale, place, type Scale, scaleOver } from './scale.js';
 import { counted, overText, percentText } from './words.js';
 
@@ -124,7 +125,10 @@ function notesOn({ form, curve }: LearningChart): readonly string[] {
   return [
     `Cases: ${overText(curve.over)}. Each mark is one block; what nobody told is in none.`,
     ...(inLast === curve.blockSize ? [] : [`The last block has ${counted(inLast, 'case')}.`]),
-    ...drawnLevels(form, curve).map(({ says }, i) => `${letter(i)}: ${says}.`),
+    ...drawnLevels(form, curve).map(
+      ({ says, cites }, i) =>
+        `${letter(i)}: ${says}.${cites.map((cite) => ` Source: ${citationText(cite)}.`).join('')}`,
+    ),
   ];
 }
 

@@ -4,6 +4,7 @@ import { drawChart, renderQualityReport } from '../../src/pages/index.js';
 import { all, part, readXml } from './read-markup.js';
 import { read, words } from './read-page.js';
 import { REPORT } from './report-samples.js';
+import { LEARNING } from './samples.js';
 
 const { outcomes } = REPORT;
 const [WHOLE] = outcomes.cells;
@@ -113,5 +114,34 @@ describe('the rule sets behind the rate of curative resections', () => {
       judgedBy: [{ organ: 'colon', ruleSet: 'set-a' }],
     });
     expect(rows).toContain('colonset-anot counted here');
+  });
+});
+
+describe('a curve that is drawn by itself', () => {
+  const cites = [{ work: 'eio2024', place: 'abstract', basis: 'published' }] as const;
+  const captionOf = (chart: Parameters<typeof drawChart>[0]) =>
+    all(part(readXml(drawChart(chart)), 'caption'))
+      .map(({ text }) => text)
+      .join(' ');
+
+  it.each(['rates', 'speed'] as const)('names the source of each level: %s', (form) => {
+    const thresholds = LEARNING.thresholds.map((level) => ({ ...level, cites }));
+    const series = { ...LEARNING, thresholds };
+    const caption = captionOf({ kind: 'series', form, series });
+    // One level stands beside each form; a level of other cases is not told, nor is its source.
+    expect(caption.match(/abstract \(read in the work\)/g)).toHaveLength(1);
+    expect(captionOf({ kind: 'series', form, series: LEARNING })).not.toContain('Source');
+  });
+
+  it.each([
+    ['sequential', 'cusum', true],
+    ['simple', 'cusum', false],
+    ['simple', 'funnel', true],
+  ] as const)('names its sources, where it has limits: %s %s', (form, kind, hasLimits) => {
+    const drawn = REPORT.series.filter(({ series }) => series.kind === kind);
+    expect(drawn).toHaveLength(1);
+    for (const { series } of drawn) {
+      expect(captionOf({ kind: 'series', form, series }).includes('Source: ')).toBe(hasLimits);
+    }
   });
 });
