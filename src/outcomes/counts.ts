@@ -101,7 +101,7 @@ export interface Asked extends Period {
 /** Cells of the finest table that was asked for; those without a case are left out. */
 export type FinestCells = readonly CubeCell[];
 
-/** Values of the cases that are in the denominator of each quantity; speeds to 0.1 cm2/h. */
+/** Values of the cases that are in the denominator of each quantity; speeds to 0.1 cm2/h, times to a minute. */
 export interface StratumValues {
   readonly stratum: Stratum;
   readonly values: { readonly [Id in QuantityId]: readonly CountedValue[] };

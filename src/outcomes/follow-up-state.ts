@@ -1,4 +1,4 @@
-import { daysBetween } from '../kernel/index.js';
+import { addDays } from '../kernel/index.js';
 import type { FirstCheckCount, FollowUpCounts } from './counts.js';
 
 /** Days after the window from which nobody expects the check any more: common practice, no source. */
@@ -17,16 +17,27 @@ export const FOLLOW_UP_DEFINITIONS: { readonly [State in keyof FollowUpCounts]: 
 };
 
 /**
- * Where the first check after a resection stands.
+ * Where first checks after resections stand.
  *
  * Source: derived from the windows of the follow-up plan.
  *
  * @param asOf calendar day
  */
-export function followUpStateOf(
-  { check, openUntil }: Pick<FirstCheckCount, 'check' | 'openUntil'>,
-  asOf: string,
-): keyof FollowUpCounts {
+export function countFollowUps(checks: readonly FirstCheckCount[], asOf: string): FollowUpCounts {
+  const counts = { ...NOBODY };
+  const days: Days = { asOf, overdueFrom: addDays(asOf, -LOST_AFTER_DAYS) };
+  for (const check of checks) counts[stateOf(check, days)] += check.cases;
+  return counts;
+}
+
+/** Calendar days; as text they sort as days. */
+interface Days {
+  readonly asOf: string;
+  /** Last day of a window that is over and not yet lost. */
+  readonly overdueFrom: string;
+}
+
+function stateOf({ check, openUntil }: FirstCheckCount, days: Days): keyof FollowUpCounts {
   switch (check) {
     case 'done':
       return 'onTime';
@@ -39,15 +50,13 @@ export function followUpStateOf(
     case 'not-planned':
       return 'notPlanned';
     case 'open':
-      return openUntil === null ? 'notPlanned' : openState(daysBetween(openUntil, asOf));
+      return openUntil === null ? 'notPlanned' : openState(openUntil, days);
   }
 }
 
-/** @param asOf calendar day */
-export function countFollowUps(checks: readonly FirstCheckCount[], asOf: string): FollowUpCounts {
-  const counts = { ...NOBODY };
-  for (const check of checks) counts[followUpStateOf(check, asOf)] += check.cases;
-  return counts;
+function openState(until: string, { asOf, overdueFrom }: Days): keyof FollowUpCounts {
+  if (until >= asOf) return 'notYetDue';
+  return until >= overdueFrom ? 'overdue' : 'lost';
 }
 
 const NOBODY: FollowUpCounts = {
@@ -60,8 +69,3 @@ const NOBODY: FollowUpCounts = {
   unplanned: 0,
   notPlanned: 0,
 };
-
-function openState(daysOver: number): keyof FollowUpCounts {
-  if (daysOver <= 0) return 'notYetDue';
-  return daysOver <= LOST_AFTER_DAYS ? 'overdue' : 'lost';
-}

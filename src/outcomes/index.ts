@@ -22,7 +22,7 @@ export type {
   WatchedFor,
   WordCounts,
 } from './counts.js';
-export { countFollowUps, followUpStateOf, LOST_AFTER_DAYS } from './follow-up-state.js';
+export { countFollowUps, LOST_AFTER_DAYS } from './follow-up-state.js';
 export { TOO_MANY_CASES } from './hidden-series.js';
 export { INDICATORS, WINDOW_DAYS } from './indicators.table.js';
 export { JUDGED_BY, judgedBy, judgedByOfAll } from './judged-by.js';

@@ -6,7 +6,7 @@ import type {
   IndicatorWord,
   Stratum,
 } from '../outcomes/index.js';
-import { NOT_TOLD, wordsIn } from './outcome-statements.js';
+import { eachWord, NOT_TOLD } from './outcome-statements.js';
 
 /** Cases of one cell by their words; the number of words is read in one go for all that share it. */
 interface Sum {
@@ -52,7 +52,9 @@ function countsOf(byWords: ReadonlyMap<number, number>): CubeCell['indicators'] 
     ...{ readmission30d: none(), adverseEvent30d: none(), residualOrRecurrence: none() },
   };
   for (const [number, cases] of byWords) {
-    for (const [id, word] of wordsIn(number)) counts[id][word] += cases;
+    eachWord(number, (id, word) => {
+      counts[id][word] += cases;
+    });
   }
   return counts;
 }

@@ -46,13 +46,17 @@ const CHECK_STATES: readonly FirstCheckCount['check'][] = [
   ...(['lost', 'ended', 'not-planned', 'unplanned'] as const),
 ];
 
-/** The words of a case out of its number. */
-export const wordsIn = (number: number): readonly (readonly [IndicatorId, IndicatorWord])[] =>
-  WORD_DIGITS.map((id, place) => {
+/** Tells the words of a case out of its number. */
+export function eachWord(
+  number: number,
+  tell: (id: IndicatorId, word: IndicatorWord) => void,
+): void {
+  for (const [place, id] of WORD_DIGITS.entries()) {
     const word = DIGIT_WORDS[digitOf(number, place)];
     invariant(word !== undefined, 'every digit of the words is one of a word');
-    return [id, word];
-  });
+    tell(id, word);
+  }
+}
 
 /** Where the first check stands: the digit after those of the words. */
 export function checkIn(number: number): FirstCheckCount['check'] {

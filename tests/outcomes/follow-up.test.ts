@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  countFollowUps,
+  type FirstCheckCount,
   type FollowUpCounts,
-  followUpStateOf,
   LOST_AFTER_DAYS,
   type SmallCellPolicy,
   toReport,
@@ -150,7 +151,7 @@ describe('the first check', () => {
   const last = { check: 'open', openUntil: '2026-06-30' } as const;
   const at = <C>(check: C) => ({ check, openUntil: null });
 
-  it.each<[string, Parameters<typeof followUpStateOf>[0], string, keyof FollowUpCounts]>([
+  it.each<[string, Omit<FirstCheckCount, 'cases'>, string, keyof FollowUpCounts]>([
     ['done by its last day', at('done'), '2026-12-31', 'onTime'],
     ['after it', at('late'), '2026-12-31', 'late'],
     ['on the last day', last, '2026-06-30', 'notYetDue'],
@@ -165,6 +166,7 @@ describe('the first check', () => {
     ['without a plan, and looked at', at('unplanned'), '2026-07-01', 'unplanned'],
   ])('%s', (_name, first, asOf, state) => {
     expect(LOST_AFTER_DAYS).toBe(183);
-    expect(followUpStateOf(first, asOf)).toBe(state);
+    const counts = countFollowUps([{ ...first, cases: 3 }], asOf);
+    expect(Object.entries(counts).filter(([, cases]) => cases !== 0)).toEqual([[state, 3]]);
   });
 });

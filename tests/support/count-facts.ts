@@ -55,13 +55,21 @@ function quantitiesOf(rows: readonly Facts[]): StratumValues['values'] {
   return {
     speedCm2PerH: valuesOf(begun.map(({ speedCm2PerH }) => toTenths(speedCm2PerH))),
     sizeMm: valuesOf(begun.map(({ lesionLongAxisMm }) => lesionLongAxisMm)),
-    procedureMin: valuesOf(begun.map(({ procedureMin }) => procedureMin)),
+    procedureMin: valuesOf(begun.map(({ procedureMin }) => toWhole(procedureMin))),
     pathologyDays: valuesOf(examined.map(({ pathologyDays }) => pathologyDays)),
   };
 }
 
 const toTenths = (value: number | null): number | null =>
   value === null ? null : Math.round(value * 10) / 10;
+
+/** A half goes to the even neighbour, as in the round of PostgreSQL for binary fractions. */
+function toWhole(value: number | null): number | null {
+  if (value === null) return null;
+  const below = Math.floor(value);
+  const isHalf = value - below === 0.5;
+  return isHalf ? below + (below % 2) : Math.round(value);
+}
 
 const hasValues = ({ values }: StratumValues): boolean =>
   Object.values(values).some((each) => each.length > 0);

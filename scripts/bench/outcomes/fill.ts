@@ -50,7 +50,7 @@ const spread = (column: string, step: number, decimals: number): string =>
 const VARIED: Readonly<Record<string, string>> = {
   speed_cm2_per_h: spread('speed_cm2_per_h', 379, 3),
   lesion_long_axis_mm: spread('lesion_long_axis_mm', 617, 0),
-  procedure_min: spread('procedure_min', 811, 0),
+  procedure_min: spread('procedure_min', 811, 3),
   pathology_days: spread('pathology_days', 137, 0),
 };
 const PATIENT = { query_timeout: 600_000 };

@@ -55,7 +55,7 @@ const ALL_AT_ONCE = `alter table facts ${[
   `add column words bigint not null generated always as (${WORDS}) stored`,
   `add column measured_speed ${measured(SPEED, 'en_bloc')}`,
   `add column measured_size ${measured('lesion_long_axis_mm', 'en_bloc')}`,
-  `add column measured_min ${measured('procedure_min', 'en_bloc')}`,
+  `add column measured_min ${measured('round(procedure_min)', 'en_bloc')}`,
   `add column measured_pathology_days ${measured('pathology_days', 'r0')}`,
   `add column watched integer generated always as (${WATCHED}) stored`,
   `add column check_open_until date generated always as (
