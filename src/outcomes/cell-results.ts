@@ -7,7 +7,7 @@ import type { IndicatorResult, QuantityResult, RateInterval } from './report.js'
 import { isSafe } from './small-cells/hide.js';
 import type { IndicatorId, QuantityId } from './words.js';
 
-const LEVEL = 0.95;
+export const LEVEL = 0.95;
 
 /** Units of the quantities, as they are shown. */
 const QUANTITY_UNITS: { readonly [Id in QuantityId]: string } = {

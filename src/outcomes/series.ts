@@ -81,6 +81,15 @@ export interface LearningBlock {
   readonly enBlocRate?: number;
   readonly r0Rate?: number;
   readonly curativeRate?: number;
+  /** What each rate of the block counts, and its Wilson interval of 95 %. */
+  readonly counts: {
+    readonly [R in 'enBlocRate' | 'r0Rate' | 'curativeRate']?: {
+      readonly events: number;
+      readonly of: number;
+      readonly lower: number;
+      readonly upper: number;
+    };
+  };
   readonly medianSpeedCm2PerH?: number;
 }
 

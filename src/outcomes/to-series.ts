@@ -5,7 +5,9 @@ import {
   cusumCurve,
   cusumParameters,
   quartiles,
+  wilsonInterval,
 } from '../statistics/index.js';
+import { LEVEL } from './cell-results.js';
 import type { CaseInOrder } from './counts.js';
 import { aimsOfOthers, SMALL_COUNTS } from './hidden-series.js';
 import { casesOver, type RanOver, ranOver, speaksOf } from './organs.js';
@@ -118,26 +120,30 @@ export function learningCurve(
 }
 
 function blockOf(cases: readonly CaseInOrder[], before: number): LearningBlock {
-  const enBloc = rateOf(cases.map(({ words }) => words.enBloc));
-  const r0 = rateOf(cases.map(({ words }) => words.r0));
-  const curative = rateOf(cases.map(({ words }) => words.curative));
+  const enBlocRate = countOf(cases.map(({ words }) => words.enBloc));
+  const r0Rate = countOf(cases.map(({ words }) => words.r0));
+  const curativeRate = countOf(cases.map(({ words }) => words.curative));
   const speed = quartiles(
     cases.flatMap(({ speedCm2PerH }) => (speedCm2PerH === null ? [] : [speedCm2PerH])),
+  );
+  const told = Object.entries({ enBlocRate, r0Rate, curativeRate }).flatMap(([id, count]) =>
+    count === undefined ? [] : [[id, count] as const],
   );
   return {
     fromCase: before + 1,
     toCase: before + cases.length,
-    ...(enBloc === undefined ? {} : { enBlocRate: enBloc }),
-    ...(r0 === undefined ? {} : { r0Rate: r0 }),
-    ...(curative === undefined ? {} : { curativeRate: curative }),
+    ...Object.fromEntries(told.map(([id, { events, of }]) => [id, events / of])),
+    counts: Object.fromEntries(told),
     ...(speed === undefined ? {} : { medianSpeedCm2PerH: speed.median }),
   };
 }
 
-function rateOf(words: readonly IndicatorWord[]): number | undefined {
-  const told = words.filter((word) => word === 'yes' || word === 'no');
-  if (told.length === 0) return undefined;
-  return told.filter((word) => word === 'yes').length / told.length;
+/** @returns undefined where nobody told it */
+function countOf(words: readonly IndicatorWord[]) {
+  const events = words.filter((word) => word === 'yes').length;
+  const of = events + words.filter((word) => word === 'no').length;
+  const interval = wilsonInterval({ events, of }, LEVEL);
+  return interval.kind === 'determined' ? { events, of, ...interval.value } : undefined;
 }
 
 /** The last case of the first block from which on every full block keeps the level. */

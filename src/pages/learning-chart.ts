@@ -18,7 +18,7 @@ export interface LearningChart extends ChartText {
   readonly curve: LearningCurve;
 }
 
-type Told = Exclude<keyof LearningBlock, 'fromCase' | 'toCase'>;
+type Told = Exclude<keyof LearningBlock, 'fromCase' | 'toCase' | 'counts'>;
 
 interface Line {
   readonly of: Told;
@@ -105,7 +105,7 @@ function lineOf(
   const marks = places.flatMap((here) =>
     here === undefined
       ? []
-      : [mark(here.at, look, `${casesText(here.block)}: ${words} ${valueText(form, here.value)}`)],
+      : [mark(here.at, look, `${casesText(here.block)}: ${words} ${toldOf(form, here.block, of)}`)],
   );
   return group('curve', [...joins, ...marks]);
 }
@@ -136,7 +136,7 @@ function described({ form, curve }: LearningChart): string {
   const blocks = curve.blocks.map((block) => {
     const told = LINES[form].flatMap(({ of, words }) => {
       const value = block[of];
-      return value === undefined ? [] : [`${words} ${valueText(form, value)}`];
+      return value === undefined ? [] : [`${words} ${toldOf(form, block, of)}`];
     });
     return `${casesText(block)}: ${told.length === 0 ? 'not told' : told.join(', ')}.`;
   });
@@ -146,6 +146,15 @@ function described({ form, curve }: LearningChart): string {
     ...blocks,
     ...beside,
   ].join(' ');
+}
+
+/** A value with what it counts and its interval, where it is a rate. */
+function toldOf(form: LearningForm, block: LearningBlock, of: Told): string {
+  const value = valueText(form, block[of] ?? 0);
+  const count = of === 'medianSpeedCm2PerH' ? undefined : block.counts[of];
+  if (count === undefined) return value;
+  const interval = `${percentText(count.lower)} to ${percentText(count.upper)}`;
+  return `${value} (${count.events} of ${count.of}, 95 % interval ${interval})`;
 }
 
 const casesText = ({ fromCase, toCase }: LearningBlock): string => `Cases ${fromCase} to ${toCase}`;

@@ -112,6 +112,17 @@ describe('a learning curve', () => {
     });
   });
 
+  // Wilson: without an event the upper end is z²/(n + z²), newcombe1998; z² is 3.841.
+  it('tells of each rate what it counts, and its interval', () => {
+    const curve = learningCurve(cases, SHOW, 10);
+    const [first, second, , last] = curve.kind === 'hidden' ? [] : curve.blocks;
+    expect(first?.counts.enBlocRate).toMatchObject({ events: 0, of: 10, lower: 0 });
+    expect(first?.counts.enBlocRate?.upper).toBeCloseTo(3.8415 / 13.8415, 4);
+    expect(second?.counts.enBlocRate?.lower).toBeCloseTo(10 / 13.8415, 4);
+    expect(last?.counts.enBlocRate).toMatchObject({ events: 0, of: 3 });
+    expect(last?.counts.enBlocRate?.upper).toBeCloseTo(3.8415 / 6.8415, 4);
+  });
+
   it('reaches a level with the first block from which every full block keeps it', () => {
     // Expert level of colorectal dissection: en bloc 90 % and 9 cm2/h (PMC7411630, abstract).
     const curve = learningCurve(cases, SHOW, 10, { organs: ['colon'] });

@@ -179,7 +179,12 @@ export const REPORT: QualityReport = {
         blockSize: 20,
         cases: 22,
         over: { operator: HARM },
-        blocks: [{ fromCase: 1, toCase: 20, enBlocRate: 0.9, medianSpeedCm2PerH: 8.2 }],
+        blocks: [
+          {
+            ...{ fromCase: 1, toCase: 20, enBlocRate: 0.9, medianSpeedCm2PerH: 8.2 },
+            counts: { enBlocRate: { events: 18, of: 20, lower: 0.699, upper: 0.972 } },
+          },
+        ],
         thresholds: [
           {
             ...{ of: 'enBlocRate', atLeast: 0.9, isOfThese: true, says: 'a published level' },

@@ -144,16 +144,33 @@ export const survival = (curves: readonly SurvivalCurve[], label = 'all lesions'
   });
 
 /** Of an invented operator; the last block is smaller, and one tells no R0. */
+/** 16 of 20 by Wilson; newcombe1998 has the formula. */
+const R0_COUNT = { r0Rate: { events: 16, of: 20, lower: 0.584, upper: 0.919 } };
+
 export const LEARNING: LearningCurve = {
   kind: 'learning-curve',
   blockSize: 20,
   cases: 67,
   over: { organs: ['colon', 'rectum'], operator: 'op-a' },
   blocks: [
-    { fromCase: 1, toCase: 20, enBlocRate: 0.75, r0Rate: 0.5, medianSpeedCm2PerH: 4.2 },
-    { fromCase: 21, toCase: 40, enBlocRate: 0.9, curativeRate: 0.6, medianSpeedCm2PerH: 7.9 },
-    { fromCase: 41, toCase: 60, enBlocRate: 1, r0Rate: 0.8, medianSpeedCm2PerH: 11.5 },
-    { fromCase: 61, toCase: 67, enBlocRate: 1, r0Rate: 1, medianSpeedCm2PerH: 10 },
+    { fromCase: 1, toCase: 20, counts: {}, enBlocRate: 0.75, r0Rate: 0.5, medianSpeedCm2PerH: 4.2 },
+    {
+      fromCase: 21,
+      toCase: 40,
+      counts: {},
+      enBlocRate: 0.9,
+      curativeRate: 0.6,
+      medianSpeedCm2PerH: 7.9,
+    },
+    {
+      fromCase: 41,
+      toCase: 60,
+      counts: R0_COUNT,
+      enBlocRate: 1,
+      r0Rate: 0.8,
+      medianSpeedCm2PerH: 11.5,
+    },
+    { fromCase: 61, toCase: 67, counts: {}, enBlocRate: 1, r0Rate: 1, medianSpeedCm2PerH: 10 },
   ],
   thresholds: [
     { of: 'enBlocRate', atLeast: 0.9, isOfThese: true, says: `90 % ${HARM}`, cites: [] },

@@ -1,5 +1,10 @@
-import { trimmedText } from '../../kernel/index.js';
-import type { Definition, LearningCurve, OutcomeSeries } from '../../outcomes/index.js';
+import { fixedText, trimmedText } from '../../kernel/index.js';
+import type {
+  Definition,
+  LearningBlock,
+  LearningCurve,
+  OutcomeSeries,
+} from '../../outcomes/index.js';
 import { cusumChart } from '../cusum-chart.js';
 import { funnelChart } from '../funnel-chart.js';
 import { learningChart } from '../learning-chart.js';
@@ -86,10 +91,14 @@ function contentOf(
 const LEARNING_FORMS = ['rates', 'speed'] as const;
 
 function learningTable(title: string, { blocks, blockSize }: LearningCurve): Markup {
-  const rate = (share: number | undefined): string =>
-    share === undefined ? 'not told' : percentText(share);
+  const rate = (block: LearningBlock, of: keyof LearningBlock['counts']): string => {
+    const [share, count] = [block[of], block.counts[of]];
+    if (share === undefined || count === undefined) return 'not told';
+    const interval = `${fixedText(100 * count.lower, 1)} to ${percentText(count.upper)}`;
+    return `${percentText(share)} (${count.events} of ${count.of}; ${interval})`;
+  };
   return tableOf({
-    caption: `${title}, in blocks of ${blockSize} cases`,
+    caption: `${title}, in blocks of ${blockSize} cases, with 95 % intervals (Wilson score)`,
     columns: [
       { title: 'Cases' },
       { title: 'En bloc', isNumber: true },
@@ -102,9 +111,9 @@ function learningTable(title: string, { blocks, blockSize }: LearningCurve): Mar
         rows: blocks.map((block) => ({
           head: `${block.fromCase} to ${block.toCase}`,
           cells: [
-            rate(block.enBlocRate),
-            rate(block.r0Rate),
-            rate(block.curativeRate),
+            rate(block, 'enBlocRate'),
+            rate(block, 'r0Rate'),
+            rate(block, 'curativeRate'),
             block.medianSpeedCm2PerH === undefined
               ? 'not told'
               : trimmedText(block.medianSpeedCm2PerH, 1),
