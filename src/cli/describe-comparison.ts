@@ -68,6 +68,7 @@ const POSITIONS: { readonly [P in FunnelPoint['position']]: string } = {
 };
 
 function positionOf(unit: string, points: readonly FunnelPoint[]): string {
+  if (points.length < 2) return 'no other unit';
   const point = points.find(({ stratum }) => stratum.unit === unit);
   return point === undefined ? 'not drawn' : POSITIONS[point.position];
 }

@@ -53,9 +53,27 @@ function monthsOf(curves: Curves, plot: Plot): Scale {
   return scaleOver(extent, [plot.left, plot.right]);
 }
 
+/** Shares that all stay above this have an axis of their own; their steps were a line otherwise. */
+const RARE_ABOVE_PERCENT = 80;
+
+/**
+ * From 0 to 100 %, or from just below the curves where events are rare; the notes then say so.
+ *
+ * Source: Pocock SJ, Clayton TC, Altman DG. Lancet 2002;359:1686-1689 (from memory): an axis that
+ * suits how rare events are, and a break that shows.
+ */
+function upScale(curves: Curves, pixels: readonly [number, number]): Scale {
+  const shown = curves.length <= CURVES_WITH_INTERVAL ? 'lower' : 'survival';
+  const shares = curves.flatMap(({ curve: { points } }) => points.map((point) => point[shown]));
+  const lowest = 100 * Math.min(...shares);
+  return lowest > RARE_ABOVE_PERCENT && lowest < 100
+    ? scaleOver({ from: lowest, to: 100 }, pixels)
+    : percentScale(100, pixels);
+}
+
 function body(curves: Curves, plot: Plot): readonly Markup[] {
   const along = monthsOf(curves, plot);
-  const up = percentScale(100, [plot.bottom, plot.top]);
+  const up = upScale(curves, [plot.bottom, plot.top]);
   const line = (points: readonly SurvivalPoint[], key: 'survival' | 'lower' | 'upper') =>
     stairs([
       { x: place(along, 0), y: place(up, 100) },
@@ -143,7 +161,9 @@ function notesOn(curves: Curves): readonly string[] {
     curves.length <= CURVES_WITH_INTERVAL
       ? `Dotted lines: ${Math.round(100 * level)} % interval.`
       : 'Intervals are left out, for they would hide each other.';
+  const { from } = upScale(curves, [0, 1]);
   return [
+    ...(from > 0 ? [`The axis begins at ${percentText(from / 100)}, not at 0.`] : []),
     `Kaplan-Meier estimate. Short strokes: lesions whose last check was then. ${intervals}`,
     ...(curves.some(({ curve }) => curve.isCoarsened)
       ? ['Steps were joined or cut so that no small number shows.']

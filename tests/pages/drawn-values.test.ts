@@ -200,6 +200,18 @@ describe('survival', () => {
     expect(seen.filter((at, i) => String(at) !== String(seen[i - 1]))).toEqual(falls);
   });
 
+  it('begins just below the curves where events are rare, and says so', () => {
+    const points = SURVIVAL.points.map((point, i) => ({
+      ...{ ...point, survival: 1 - i / 100, lower: 1 - i / 50, upper: 1 },
+    }));
+    const rare = survival([{ ...SURVIVAL, points }]);
+    const axis = seenAxis(drawn(rare), 'up-axis');
+    expect([Math.min(...axis.values), Math.max(...axis.values)]).toEqual([96, 100]);
+    expect(JSON.stringify(rare)).toContain('The axis begins at 96.0 %, not at 0.');
+    expect(Math.min(...up.values)).toBe(0);
+    expect(JSON.stringify(survival([SURVIVAL]))).not.toContain('The axis begins');
+  });
+
   it('tells under each tick how many were still watched', () => {
     const watched = (months: number): number =>
       SURVIVAL.points.find((point) => point.months >= months)?.atRisk ?? 0;

@@ -43,6 +43,11 @@ describe.each([
     expect(joins).toEqual(form === 'rates' ? [3, 1, 0] : [3]);
   });
 
+  it('tells what a rate counts, with its interval', () => {
+    const told = '80.0 % (16 of 20, 95 % interval 58.4 % to 91.9 %)';
+    expect(JSON.stringify(learning(form)).includes(told)).toBe(form === 'rates');
+  });
+
   it('tells its series by shape as well as colour', () => {
     const shapes = parts(svg, 'curve').map((line) => {
       const [mark] = line.children.filter(({ attributes }) => attributes['transform']);

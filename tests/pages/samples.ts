@@ -143,10 +143,10 @@ export const survival = (curves: readonly SurvivalCurve[], label = 'all lesions'
     curves: curves.map((curve, i) => ({ label: `${label} ${i + 1}`, curve })),
   });
 
-/** Of an invented operator; the last block is smaller, and one tells no R0. */
 /** 16 of 20 by Wilson; newcombe1998 has the formula. */
 const R0_COUNT = { r0Rate: { events: 16, of: 20, lower: 0.584, upper: 0.919 } };
 
+/** Of an invented operator; the last block is smaller, and one tells no R0. */
 export const LEARNING: LearningCurve = {
   kind: 'learning-curve',
   blockSize: 20,

@@ -109,6 +109,7 @@ const POSITIONS: { readonly [P in FunnelPoint['position']]: string } = {
 
 /** Where a unit lies in a funnel, in words; a unit of few cases is not drawn. */
 function positionOf(title: string, points: readonly FunnelPoint[]): string {
+  if (points.length < 2) return 'no other unit';
   const point = points.find(({ stratum }) => stratum.unit === title);
   return point === undefined ? 'too few cases' : POSITIONS[point.position];
 }
