@@ -30,18 +30,14 @@ export function recurrenceCurve(
   );
   if (lesions === 0) return undefined;
   const points = toPoints(steps, lesions);
-  if (smallCells === 'show') {
-    return curve(points.length > MOST_POINTS ? byMonth(points) : points, lesions, false);
-  }
-  return lesions < threshold ? undefined : curve(coarsened(points, threshold), lesions, true);
-}
-
-function curve(
-  points: readonly SurvivalPoint[],
-  lesions: number,
-  isCoarsened: boolean,
-): SurvivalCurve {
-  return { lesions, events: eventsIn(points), level: LEVEL, points, isCoarsened };
+  const isByMonth = smallCells === 'show' && points.length > MOST_POINTS;
+  const isCoarsened = smallCells === 'hide';
+  if (isCoarsened && lesions < threshold) return undefined;
+  const told = isCoarsened ? coarsened(points, threshold) : points;
+  return {
+    ...{ lesions, events: eventsIn(told), level: LEVEL },
+    ...{ points: isByMonth ? byMonth(told) : told, isByMonth, isCoarsened },
+  };
 }
 
 function toPoints(steps: readonly SurvivalStep[], lesions: number): readonly SurvivalPoint[] {

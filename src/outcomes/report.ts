@@ -92,6 +92,8 @@ export interface SurvivalCurve {
    * were at risk before the first of them, and the share after the last.
    */
   readonly points: readonly SurvivalPoint[];
+  /** Whether points were joined because they were so many. */
+  readonly isByMonth: boolean;
   /** Points were joined or cut so that no small count shows. */
   readonly isCoarsened: boolean;
 }

@@ -165,6 +165,7 @@ function notesOn(curves: Curves): readonly string[] {
   return [
     ...(from > 0 ? [`The axis begins at ${percentText(from / 100)}, not at 0.`] : []),
     `Kaplan-Meier estimate. Short strokes: lesions whose last check was then. ${intervals}`,
+    ...(curves.some(({ curve }) => curve.isByMonth) ? ['Steps of one month are joined.'] : []),
     ...(curves.some(({ curve }) => curve.isCoarsened)
       ? ['Steps were joined or cut so that no small number shows.']
       : []),

@@ -38,7 +38,7 @@ describe(`the curve of recurrence, against ${published.place}`, () => {
     // 23 weeks are 161 days, 5.29 months of 30.4375 days.
     expect(steps.at(-1)?.months.toFixed(2)).toBe('5.29');
     expect(curve?.points[0]).toMatchObject({ months: 0, atRisk: 21, survival: 1, events: 0 });
-    expect(curve).toMatchObject({ lesions: 21, events: 9, isCoarsened: false });
+    expect(curve).toMatchObject({ lesions: 21, events: 9, isCoarsened: false, isByMonth: false });
   });
 
   it('is none where no lesion was checked', () => {
@@ -106,7 +106,9 @@ describe('the curve of recurrence where small counts are hidden', () => {
     const many = Array.from({ length: 1500 }, (_, i) => ({
       ...{ days: 30 + ((i * 7919) % 1400), recurred: i % 9 === 0, lesions: 1 + (i % 3) },
     }));
-    const points = curveOf(many, SHOW)?.points ?? [];
+    const curve = curveOf(many, SHOW);
+    const points = curve?.points ?? [];
+    expect(curve?.isByMonth).toBe(true);
     const months = points.map((point) => Math.ceil(point.months));
     expect(months).toEqual([...new Set(months)]);
     expect(months.length).toBeGreaterThan(40);

@@ -128,6 +128,7 @@ export const SURVIVAL: SurvivalCurve = {
   lesions: 10,
   events: 2,
   level: 0.95,
+  isByMonth: false,
   isCoarsened: false,
   points: [
     { months: 0, atRisk: 10, events: 0, censored: 0, survival: 1, lower: 1, upper: 1 },
