@@ -16,17 +16,22 @@ interface Sum {
   readonly byWords: Map<number, number>;
 }
 
-/** Sums up cells out of cases that share all of their words. */
-export function createCells(by: readonly Dimension[], byYear: boolean) {
+/**
+ * Sums up cells out of cases that share all of their words.
+ *
+ * @param from where the dimensions begin in a row, and after them the year where it is told apart
+ */
+export function createCells(by: readonly Dimension[], byYear: boolean, from: number) {
   const sums = new Map<string, Sum>();
+  const places = by.map((_, i) => from + i);
+  const yearAt = from + by.length;
+  const told = byYear ? [...places, yearAt] : places;
   return {
-    /** @param row the dimensions, and the year where it is told apart, from its place on */
-    add: (row: readonly unknown[], from: number, words: number, cases: number): void => {
-      const place = row.slice(from, from + by.length + Number(byYear));
-      const key = JSON.stringify(place);
+    add: (row: Row, words: number, cases: number): void => {
+      const key = keyAt(row, told);
       const sum = sums.get(key) ?? {
-        ...{ stratum: stratumOf(row, by, from), cases: 0, byWords: new Map() },
-        year: byYear ? String(row[from + by.length]) : undefined,
+        ...{ stratum: stratumAt(row, by, places), cases: 0, byWords: new Map() },
+        year: byYear ? String(row[yearAt]) : undefined,
       };
       sum.cases += cases;
       sum.byWords.set(words, (sum.byWords.get(words) ?? 0) + cases);
@@ -34,6 +39,15 @@ export function createCells(by: readonly Dimension[], byYear: boolean) {
     },
     cells: (): readonly CubeCell[] => [...sums.values()].map(toCell),
   };
+}
+
+export type Row = readonly unknown[];
+
+/** One text for each combination of what stands at some places; of one place what stands there. */
+export function keyAt(row: Row, places: readonly number[]): string {
+  const [first, ...others] = places;
+  if (first === undefined) return '';
+  return others.length === 0 ? String(row[first]) : JSON.stringify(places.map((at) => row[at]));
 }
 
 const toCell = ({ stratum, year, cases, byWords }: Sum): CubeCell => ({
@@ -61,12 +75,10 @@ function countsOf(byWords: ReadonlyMap<number, number>): CubeCell['indicators'] 
 
 const none = () => ({ yes: 0, no: 0, missing: 0, 'window-open': 0, 'not-applicable': 0 });
 
-export const stratumOf = (
-  row: readonly unknown[],
-  by: readonly Dimension[],
-  from: number,
-): Stratum =>
-  Object.fromEntries(by.map((dimension, i) => [dimension, String(row[from + i] ?? NOT_TOLD)]));
+export const stratumAt = (row: Row, by: readonly Dimension[], places: readonly number[]): Stratum =>
+  Object.fromEntries(
+    by.map((dimension, i) => [dimension, String(row[places[i] ?? 0] ?? NOT_TOLD)]),
+  );
 
 export function numberOf(value: unknown): number {
   invariant(typeof value === 'number', 'the database counts in numbers');

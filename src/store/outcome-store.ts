@@ -71,9 +71,9 @@ function countsOver(client: pg.PoolClient): OutcomeCounts {
   return {
     tally: async (asked, by) => toTally(await rows(tallyStatement(asked, by)), by),
     cells: async (asked, by, byYear) => {
-      const cells = createCells(by, byYear);
+      const cells = createCells(by, byYear, 0);
       for (const row of await rows(cellsStatement(asked, by, byYear))) {
-        cells.add(row, 0, numberOf(row[row.length - 2]), numberOf(row[row.length - 1]));
+        cells.add(row, numberOf(row[row.length - 2]), numberOf(row[row.length - 1]));
       }
       return cells.cells();
     },

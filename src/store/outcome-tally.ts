@@ -7,26 +7,25 @@ import type {
   ToldApart,
   WatchedFor,
 } from '../outcomes/index.js';
-import { createCells, numberOf, stratumOf } from './outcome-cells.js';
+import { createCells, keyAt, numberOf, type Row, stratumAt } from './outcome-cells.js';
 import { checkIn, TALLIED } from './outcome-statements.js';
-
-type Row = readonly unknown[];
 
 /** The rows of `tallyStatement` as what they tell. */
 export function toTally(rows: readonly Row[], by: ToldApart): Tally {
-  const cells = createCells(by.cells, false);
+  const cells = createCells(by.cells, false, 1);
+  const told = 1 + by.cells.length;
   const values = createValues(by);
   const checks = new Map<FirstCheckCount['check'], number>();
   const openUntil: FirstCheckCount[] = [];
   const watched: WatchedFor[] = [];
   for (const row of rows) {
-    const [value, words, until] = row.slice(1 + by.cells.length);
+    const value = row[told];
     const cases = numberOf(row[row.length - 1]);
     const sort = sortOf(row);
     switch (sort) {
       case 'words': {
-        const number = numberOf(words);
-        cells.add(row, 1, number, cases);
+        const number = numberOf(row[told + 1]);
+        cells.add(row, number, cases);
         const check = checkIn(number);
         checks.set(check, (checks.get(check) ?? 0) + cases);
         break;
@@ -35,7 +34,7 @@ export function toTally(rows: readonly Row[], by: ToldApart): Tally {
         watched.push(...watchedIn(value, cases));
         break;
       case 'openUntil':
-        if (typeof until === 'string') openUntil.push({ check: 'open', openUntil: until, cases });
+        openUntil.push(...openIn(row[told + 2], cases));
         break;
       default:
         if (typeof value === 'number') values.add(row, sort, value, cases);
@@ -57,6 +56,9 @@ function sortOf(row: Row): (typeof TALLIED)[number] {
   invariant(sort !== undefined, 'a row of a tally is of one sort');
   return sort;
 }
+
+const openIn = (until: unknown, cases: number): readonly FirstCheckCount[] =>
+  typeof until === 'string' ? [{ check: 'open', openUntil: until, cases }] : [];
 
 /**
  * Twice the days, and one more where neoplasia was found. A check before the resection, which no
@@ -86,10 +88,9 @@ function createValues(by: ToldApart) {
   const places = by.values.map((each) => 1 + by.cells.indexOf(each));
   return {
     add: (row: Row, id: QuantityId, value: number, count: number): void => {
-      const place = places.map((at) => row[at]);
-      const key = JSON.stringify(place);
+      const key = keyAt(row, places);
       const stratum = strata.get(key) ?? {
-        stratum: stratumOf(place, by.values, 0),
+        stratum: stratumAt(row, by.values, places),
         values: none(),
       };
       stratum.values[id].push({ value, count });
