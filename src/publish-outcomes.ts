@@ -1,9 +1,14 @@
 import type { ExitCode, Publication } from './cli/index.js';
-import { type Published, publish } from './delivery/index.js';
+import { publish } from './delivery/index.js';
 import { fhirBaseOf, toTarget } from './fhir-target.js';
 import { HELD, holdsBack } from './invented-cases.js';
 import { onRecords, type RecordsAtHand } from './on-records.js';
-import { type OutcomeQuestion, readPublication, SENT_TYPES } from './pipeline/index.js';
+import {
+  type OutcomeQuestion,
+  type Published,
+  readPublication,
+  SENT_TYPES,
+} from './pipeline/index.js';
 import type { Say } from './run-service.js';
 
 /**

@@ -12,6 +12,7 @@ import type {
   OutcomeQuestion,
   OutcomesService,
   Proposal,
+  Published,
   Reassessed,
   ReassessOptions,
 } from '../pipeline/index.js';
@@ -85,24 +86,10 @@ export interface Work {
   readonly keys: KeyWork;
 }
 
-/** What became of outcomes that were to be put on a FHIR server. */
+/** What became of outcomes that were to be put on a FHIR server; `invalid`: no such report is made. */
 export type Publication =
-  | { readonly kind: 'written'; readonly detail: string; readonly locations: readonly string[] }
-  /** The server holds the same numbers already; nothing was sent. */
-  | { readonly kind: 'unchanged'; readonly locations: readonly string[] }
-  /** Such a report is not made. */
-  | { readonly kind: 'invalid'; readonly problems: readonly Problem[] }
-  | {
-      readonly kind: 'not-published';
-      readonly fault: string;
-      readonly reason: string;
-      /** What the server says itself, an issue a line. */
-      readonly issues: readonly string[];
-      /** It may go well another time without anybody changing anything. */
-      readonly passing: boolean;
-      /** How long the server asked to be left alone, milliseconds. */
-      readonly waitMs?: number;
-    };
+  | Published
+  | { readonly kind: 'invalid'; readonly problems: readonly Problem[] };
 
 /** The follow-ups of every case that is kept. */
 export interface FollowUpLists {

@@ -17,7 +17,7 @@ export {
 export type { TargetHealth } from './gate.js';
 export type { DeliveryEvent, DeliveryLog, DeliveryLogFields } from './log.js';
 export type { ProbeResult } from './probe.js';
-export { type Published, publish } from './publish.js';
+export { publish } from './publish.js';
 export { createTarget, type Target, type TargetConfig } from './target.js';
 export type { Failure } from './verdict.js';
 export { createWorker, type Worker, type WorkerDeps, type WorkerOptions } from './worker.js';

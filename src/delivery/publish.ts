@@ -1,4 +1,5 @@
 import type { CheckedBundle } from '../conformance/index.js';
+import type { Published } from '../pipeline/index.js';
 import { addressBundle, type IdentityMode } from './address.js';
 import type { Answer } from './answer.js';
 import { classifyTransaction } from './classify.js';
@@ -6,30 +7,6 @@ import { findHeld } from './held.js';
 import { issueLines } from './issue-lines.js';
 import { createTarget, type TargetConfig } from './target.js';
 import { type Failure, isPassing, type Verdict } from './verdict.js';
-
-/** What became of resources that are about no patient. */
-export type Published =
-  | {
-      readonly kind: 'written';
-      /** How many were created, how many updated. */
-      readonly detail: string;
-      /** `Type/id` of what was sent, as far as the server said it. */
-      readonly locations: readonly string[];
-    }
-  /** The server holds the same already; nothing was sent. */
-  | { readonly kind: 'unchanged'; readonly locations: readonly string[] }
-  | {
-      readonly kind: 'not-published';
-      /** A word of our own. */
-      readonly fault: string;
-      readonly reason: string;
-      /** What the OperationOutcome of the server says, an issue a line. */
-      readonly issues: readonly string[];
-      /** It may go well another time without anybody changing anything. */
-      readonly passing: boolean;
-      /** How long the server asked to be left alone, milliseconds. */
-      readonly waitMs?: number;
-    };
 
 /**
  * Puts resources that are about no patient on the server, in one transaction, as records are put

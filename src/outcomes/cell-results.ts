@@ -7,6 +7,7 @@ import type { IndicatorResult, QuantityResult, RateInterval } from './report.js'
 import { isSafe } from './small-cells/hide.js';
 import type { IndicatorId, QuantityId } from './words.js';
 
+/** Confidence of every interval of a rate or a share. */
 export const LEVEL = 0.95;
 
 /** Units of the quantities, as they are shown. */

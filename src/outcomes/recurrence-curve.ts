@@ -1,10 +1,10 @@
 import { roundTo } from '../kernel/index.js';
 import { kaplanMeier, type SurvivalStep } from '../statistics/index.js';
+import { LEVEL } from './cell-results.js';
 import type { WatchedFor } from './counts.js';
 import type { SmallCellPolicy } from './question.js';
 import type { SurvivalCurve, SurvivalPoint } from './report.js';
 
-const LEVEL = 0.95;
 const DAYS_PER_MONTH = 30.4375;
 /** Decimals of a share that is not to give away when each event was. */
 const COARSE_DECIMALS = 2;

@@ -33,7 +33,7 @@ export {
   proposeDays,
   type UnplacedVisit,
 } from './propose-days.js';
-export { readPublication } from './read-publication.js';
+export { type Published, readPublication } from './read-publication.js';
 export { type Reassessed, type ReassessOptions, reassess } from './reassess.js';
 export {
   type FactsChecked,

@@ -10,6 +10,30 @@ export type FoundPublication =
   | { readonly kind: 'found'; readonly bundle: CheckedBundle }
   | { readonly kind: 'invalid'; readonly problems: readonly Problem[] };
 
+/** What became of resources that are about no patient. */
+export type Published =
+  | {
+      readonly kind: 'written';
+      /** How many were created, how many updated. */
+      readonly detail: string;
+      /** `Type/id` of what was sent, as far as the server said it. */
+      readonly locations: readonly string[];
+    }
+  /** The server holds the same already; nothing was sent. */
+  | { readonly kind: 'unchanged'; readonly locations: readonly string[] }
+  | {
+      readonly kind: 'not-published';
+      /** A word of our own. */
+      readonly fault: string;
+      readonly reason: string;
+      /** What the OperationOutcome of the server says, an issue a line. */
+      readonly issues: readonly string[];
+      /** It may go well another time without anybody changing anything. */
+      readonly passing: boolean;
+      /** How long the server asked to be left alone, milliseconds. */
+      readonly waitMs?: number;
+    };
+
 /**
  * The MeasureReport of a period and its Measure, ready to be put on a FHIR server: the same report
  * as is given to others, with small counts hidden.

@@ -29,14 +29,13 @@ export function quartilesOfCounted(values: readonly CountedValue[]): QuartileVal
   const sorted = values.filter(({ count }) => count > 0).toSorted((a, b) => a.value - b.value);
   const n = sorted.reduce((sum, { count }) => sum + count, 0);
   if (n === 0) return undefined;
-  const [q1, median, q3] = [0.25, 0.5, 0.75].map((share) => {
+  const at = (share: number): number => {
     const rank = (n - 1) * share;
     const below = valueAt(sorted, Math.floor(rank));
     const above = valueAt(sorted, Math.ceil(rank));
     return below + (above - below) * (rank - Math.floor(rank));
-  });
-  invariant(q1 !== undefined && median !== undefined && q3 !== undefined, 'three shares');
-  return { q1, median, q3 };
+  };
+  return { q1: at(0.25), median: at(0.5), q3: at(0.75) };
 }
 
 /** The same of values that are told one by one. */

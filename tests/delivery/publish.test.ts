@@ -1,14 +1,10 @@
 import type { Measure, MeasureReport } from 'fhir/r4.js';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import type { CheckedBundle } from '../../src/conformance/index.js';
-import {
-  createFhirClient,
-  type IdentityMode,
-  type Published,
-  publish,
-} from '../../src/delivery/index.js';
+import { createFhirClient, type IdentityMode, publish } from '../../src/delivery/index.js';
 import type { KeptMode, TargetConfig } from '../../src/delivery/target.js';
 import { keyedUuid } from '../../src/kernel/index.js';
+import type { Published } from '../../src/pipeline/index.js';
 import { createFaults, type SandboxOptions, wipeSandbox } from '../../src/sandbox/index.js';
 import { sandboxDatabase } from '../sandbox/support/sandbox-database.js';
 import { startServer, type TestServer } from '../sandbox/support/server.js';
