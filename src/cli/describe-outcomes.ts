@@ -53,7 +53,7 @@ export function describeOutcomes(report: OutcomeReport): string {
     wrap(
       'Intervals: ',
       `95 %, ${METHODS[query.interval]}. n: events and the others; missing: nobody told; open: the ` +
-        `days are not over. Neither is in n; speeds are counted to 0.1.${groups.length === 0 ? BOUNDS : ''}${smallText(report)}`,
+        `days are not over. Neither is in n; speeds are counted to 0.1, times to a minute.${groups.length === 0 ? BOUNDS : ''}${smallText(report)}`,
     ),
     ...report.cautions.map((caution) => wrap('- ', caution)),
     wrap('- ', CAUTION),

@@ -61,7 +61,7 @@ const unitText = (unit: string): string =>
 const QUANTITY_TITLES: { readonly [Q in QuantityId]: string } = {
   speedCm2PerH: 'Speed of the dissection, each to 0.1 cm²/h',
   sizeMm: 'Longest axis of the lesion',
-  procedureMin: 'Time of the procedure',
+  procedureMin: 'Time of the procedure, each to a minute',
   pathologyDays: 'Days to the final pathology report',
 };
 
