@@ -289,4 +289,31 @@ describe('the first check', () => {
       deathOn: '2026-05-30',
     });
   });
+
+  // The rectal case is non-curative with a risk of nodes: its rules ask for surgery, for no check.
+  it('is without a plan where the rules ask for none, and told where somebody looked', () => {
+    const rectum = example('case', 'rectum').document;
+    const final = example('pathology', 'rectum-final').document;
+    const said: readonly Said[] = [
+      ['case', rectum],
+      ['pathology', final],
+    ];
+    const {
+      answers: _,
+      examinedAt: __,
+      ...free
+    } = example('examination', 'colon-scar-free').document;
+    const seen = (examinedOn: string): Said => [
+      'examination',
+      {
+        ...{ ...free, case: rectum.case, patient: final.patient, examinedOn },
+        sentAt: `${examinedOn}T20:00:00+02:00`,
+        examination: { ...free.examination, value: `EX-X-${examinedOn}` },
+      },
+    ];
+    expect(factsOf(said)).toMatchObject({ firstCheckState: 'not-planned', firstCheckOn: null });
+    expect(factsOf([...said, seen('2026-09-20'), seen('2026-06-20')])).toMatchObject({
+      ...{ firstCheckState: 'unplanned', firstCheckOn: '2026-06-20' },
+    });
+  });
 });
